@@ -1,0 +1,154 @@
+// One hide and its area, by whichever measure is at hand.
+#pragma once
+
+#include <whittaw/hide/species.hpp>
+#include <whittaw/hide/tape.hpp>
+#include <whittaw/hide/trim.hpp>
+
+#include <optional>
+#include <string>
+#include <variant>
+
+namespace whittaw {
+
+struct LiveWeight {
+  Mass mass = 0.0 * kilogram;
+};
+/// Fresh, unsalted weight; `own` replaces the species row's mass by area.
+struct GreenWeight {
+  Mass mass = 0.0 * kilogram;
+  std::optional<ArealMass> own = std::nullopt;
+};
+struct KnownArea {
+  Area area = 0.0 * square_metre;
+};
+
+using AreaMeasure = std::variant<LiveWeight, GreenWeight, Tape, KnownArea>;
+
+struct Hide {
+  std::string tag;
+  const Species *species = nullptr; ///< a row of species_table
+  AreaMeasure measure;
+  std::optional<Mass> fleshed_weight = std::nullopt;
+  Trim trim = Trim::whole;
+  std::string owner = {};
+};
+
+struct HideArea {
+  Estimate<Area> flayed;  ///< the whole flayed skin laid slack, head and shanks off
+  Estimate<Area> trimmed; ///< what is left to be pasted
+  std::string_view method;
+  Source source;
+};
+
+/// One standard deviation of a stated area: a pin-wheel machine keeps 1 % (ISO 11646; from memory),
+/// a tracing at home about 2 %: an assumption.
+inline constexpr Spread known_area_spread{0.02};
+/// One standard deviation of the workshop's own kilogram per square metre: an assumption.
+inline constexpr Spread own_areal_mass_spread{0.12};
+
+namespace detail {
+
+/// Splits a law's spread into the part that all its hides share and the part of each hide.
+inline Estimate<Area> by_law(Area value, Spread spread, std::string_view name) {
+  const Area shared = spread.value * std::sqrt(shared_variance.value) * value;
+  const Area own = spread.value * std::sqrt(1.0 - shared_variance.value) * value;
+  return {value, own, {{name, shared}}};
+}
+
+inline Problem no_weight_law(const Species &species) {
+  return {"no published equation gives the area of a " + std::string(species.name) +
+              " skin from live weight",
+          "tape it (length and widths), give the area of its measured outline, weigh it green, or "
+          "ask for the rough guess with species 'mammal'"};
+}
+
+inline Result<HideArea> flayed_area(const Hide &hide) {
+  const Species &species = *hide.species;
+  if (const auto *live = std::get_if<LiveWeight>(&hide.measure)) {
+    if (!species.weight_law) return no_weight_law(species);
+    const WeightLaw &law = *species.weight_law;
+    const Area area = std::pow(count(live->mass, kilogram), law.exponent) * law.coefficient;
+    const auto estimate = by_law(area, law.spread, species.weight_law_error);
+    return HideArea{estimate, estimate, "live weight", law.source};
+  }
+  if (const auto *green = std::get_if<GreenWeight>(&hide.measure)) {
+    if (green->own) {
+      const auto estimate =
+          by_law(green->mass / *green->own, own_areal_mass_spread, "own mass by area");
+      return HideArea{estimate,
+                      estimate,
+                      "green weight, own figure",
+                      {"the workshop's own mass by area", Mark::own}};
+    }
+    const auto estimate = by_law(green->mass / species.green.areal_mass, species.green.spread,
+                                 species.green_law_error);
+    return HideArea{estimate, estimate, "green weight", species.green.source};
+  }
+  if (const auto *tape = std::get_if<Tape>(&hide.measure)) {
+    auto checked = check_tape(*tape);
+    if (!checked) return checked.problem();
+    auto measured = tape_area(*tape);
+    switch (measured.rule) {
+    case TapeRule::length_by_width:
+      return HideArea{measured.area, measured.area, "tape, length by width",
+                      length_by_width_source};
+    case TapeRule::trapezoid:
+      return HideArea{measured.area, measured.area, "tape, trapezoids", tape_rule_source};
+    case TapeRule::simpson:
+      return HideArea{measured.area, measured.area, "tape, Simpson's rule", tape_rule_source};
+    }
+  }
+  const auto &known = std::get<KnownArea>(hide.measure);
+  const auto estimate = whittaw::estimate(known.area, known_area_spread);
+  return HideArea{estimate, estimate, "known area", {"as stated by the user", Mark::own}};
+}
+
+/// What the trim leaves: from the widths where they were read, else the table's share.
+inline Estimate<Area> trimmed_area(const Hide &hide, const Estimate<Area> &flayed) {
+  if (hide.trim == Trim::whole) return flayed;
+  const auto &row = trim_row(hide.trim);
+  double kept = row.kept.value;
+  if (const auto *tape = std::get_if<Tape>(&hide.measure); tape && tape->widths.size() > 2) {
+    const Area cut =
+        hide.trim == Trim::square ? inscribed_rectangle(*tape) : inscribed_ellipse(*tape);
+    kept = std::min(1.0, count(cut, flayed.value));
+  }
+  auto trimmed = kept * flayed;
+  trimmed.own_sd =
+      detail::root_sum_square(trimmed.own_sd, row.spread.value * trimmed.value, square_metre);
+  return trimmed;
+}
+
+} // namespace detail
+
+/// The area of a hide, as flayed and as trimmed. A known area is the hide's own as it lies, so its
+/// trim is not taken off a second time.
+/// Errors: a species without a weight law, a tape that is not sound.
+inline Result<HideArea> hide_area(const Hide &hide) {
+  auto area = detail::flayed_area(hide);
+  if (!area) return area;
+  if (!std::holds_alternative<KnownArea>(hide.measure))
+    area.value().trimmed = detail::trimmed_area(hide, area->flayed);
+  return area;
+}
+
+/// Fleshed over green weight, when a hide was not weighed after fleshing: an assumption.
+inline constexpr Share fleshed_of_green{0.85};
+inline constexpr Spread fleshed_of_green_spread{0.10};
+
+/// The fleshed weight of what is pasted: as weighed, else green weight less the fleshings, else
+/// from the area. Its error is its own where it was weighed.
+inline Estimate<Mass> fleshed_weight(const Hide &hide, const HideArea &area) {
+  if (hide.fleshed_weight) return {*hide.fleshed_weight, 0.01 * *hide.fleshed_weight, {}};
+  const double kept = count(area.trimmed.value, area.flayed.value);
+  if (const auto *green = std::get_if<GreenWeight>(&hide.measure))
+    return estimate(kept * fleshed_of_green.value * green->mass, fleshed_of_green_spread);
+  const Species &species = *hide.species;
+  auto weight = scale(area.trimmed, fleshed_of_green.value * species.green.areal_mass);
+  const double law = std::hypot(species.green.spread.value, fleshed_of_green_spread.value);
+  detail::add_shared(weight.shared, species.green_law_error, law * weight.value);
+  return weight;
+}
+
+} // namespace whittaw

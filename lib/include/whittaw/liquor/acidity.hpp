@@ -1,0 +1,30 @@
+// What pH to look for with a strip. A line between two published figures, not a computation.
+#pragma once
+
+#include <whittaw/liquor/basicity.hpp>
+
+#include <optional>
+
+namespace whittaw {
+
+struct AcidityEstimate {
+  double ph = 0.0; ///< a logarithm, and so a plain number
+  double ph_sd = 0.0;
+};
+
+inline constexpr Source acidity_source{
+    "pH on a line from 3.3 at basicity 0 (potash alum, 0.2 mol/L, measured) to 4.0 at 27.6 % "
+    "(bulletin paste, published models 3.7 to 4.3)",
+    Mark::calculated};
+
+/// pH of a potash alum liquor with soda, good to half a unit; nothing beyond the fair band, where
+/// aluminium may drop out and no published figure stands.
+constexpr std::optional<AcidityEstimate> estimated_acidity(Basicity basicity) {
+  constexpr double plain = 3.3;
+  constexpr double bulletin = 4.0;
+  constexpr double bulletin_basicity = 0.276;
+  if (basicity_band(basicity).band > BasicityBand::fair) return std::nullopt;
+  return AcidityEstimate{plain + (bulletin - plain) * basicity.value / bulletin_basicity, 0.5};
+}
+
+} // namespace whittaw

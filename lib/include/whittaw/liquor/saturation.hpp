@@ -1,0 +1,70 @@
+// Whether the water holds what is put into it.
+#pragma once
+
+#include <whittaw/substance/solubility.hpp>
+
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace whittaw {
+
+/// One chemical in a water.
+struct Dissolving {
+  Form form;
+  Mass mass = 0.0 * kilogram;
+};
+
+/// How one salt stands against its solubility.
+struct Saturation {
+  Solute solute = Solute::sodium_chloride;
+  MassPerWater present = {0.0};
+  MassPerWater limit = {0.0};
+  Mass undissolved = 0.0 * kilogram; ///< of the form added, its water included
+  std::optional<Temperature> needs;  ///< temperature that dissolves it all, if any up to 60 degrees
+  bool overfull() const { return present > limit; }
+};
+
+/// Saturation of each salt in `water` with the chemicals' own water of crystallisation added to it.
+/// Each salt is held against its own table in pure water: other salts in the same water make it a
+/// little more or less soluble, which the table does not know.
+inline std::vector<Saturation> saturation(Mass water, std::span<const Dissolving> chemicals,
+                                          Temperature temperature) {
+  Mass all_water = water;
+  for (const auto &chemical : chemicals) all_water += chemical.form.water.value * chemical.mass;
+
+  std::vector<Saturation> rows;
+  std::vector<Mass> anhydrous;
+  std::vector<Mass> whole;
+  for (const auto &chemical : chemicals) {
+    if (!chemical.form.solute || !(chemical.mass > 0.0 * kilogram)) continue;
+    std::size_t row = 0;
+    while (row < rows.size() && rows[row].solute != *chemical.form.solute) ++row;
+    if (row == rows.size()) {
+      rows.push_back({*chemical.form.solute, {}, {}, 0.0 * kilogram, std::nullopt});
+      anhydrous.push_back(0.0 * kilogram);
+      whole.push_back(0.0 * kilogram);
+    }
+    anhydrous[row] += chemical.form.anhydrous.value * chemical.mass;
+    whole[row] += chemical.mass;
+  }
+  for (std::size_t row = 0; row < rows.size(); ++row) {
+    auto &salt = rows[row];
+    salt.present = {count(anhydrous[row], all_water)};
+    salt.limit = solubility(salt.solute, temperature);
+    salt.needs = temperature_to_dissolve(salt.solute, salt.present);
+    if (salt.overfull()) {
+      // Crystals that stay take their water of crystallisation with them: solve for the mass x of
+      // crystals with anhydrous share a and water share 1 - a,
+      // anhydrous - a x = limit (water - (1 - a) x).
+      const double share = count(anhydrous[row], whole[row]);
+      const double crystals =
+          (count(anhydrous[row], kilogram) - salt.limit.value * count(all_water, kilogram)) /
+          (share - salt.limit.value * (1.0 - share));
+      salt.undissolved = std::min(whole[row], crystals * kilogram);
+    }
+  }
+  return rows;
+}
+
+} // namespace whittaw

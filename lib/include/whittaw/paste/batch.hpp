@@ -1,0 +1,275 @@
+// From a day's hides to what is mixed: the main computation of the library.
+#pragma once
+
+#include <whittaw/liquor/acidity.hpp>
+#include <whittaw/liquor/basicity.hpp>
+#include <whittaw/liquor/gas.hpp>
+#include <whittaw/liquor/saturation.hpp>
+#include <whittaw/paste/day.hpp>
+#include <whittaw/quantity/chance.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace whittaw {
+
+struct BatchHide {
+  HideArea area;
+  Estimate<Mass> fleshed_weight;
+  Estimate<double> offer; ///< of the recipe's alum on fleshed weight; see offer_of
+};
+
+struct Ingredient {
+  Role role = Role::extra;
+  std::string name;
+  Form form;
+  Mass mass = 0.0 * kilogram;
+  std::optional<std::size_t> bag = std::nullopt; ///< of the day's shelf
+  const BulkRow *grain = nullptr;
+  std::optional<Money> cost = std::nullopt;
+};
+
+/// An alum or soda made up from another form than the recipe's.
+struct Exchange {
+  Role role = Role::alum;
+  Form recipe_form;
+  Mass recipe_mass = 0.0 * kilogram; ///< of the recipe's form, for the part this draw stands for
+  Form form;
+  Mass mass = 0.0 * kilogram;
+  double times_as_strong = 1.0; ///< how many kilograms of the recipe's form one kilogram replaces
+};
+
+struct Missing {
+  Role role = Role::alum;
+  Form form; ///< the recipe's
+  Mass mass = 0.0 * kilogram;
+};
+
+struct BatchLiquor {
+  LiquorAmounts amounts;
+  Basicity basicity;
+  std::optional<AcidityEstimate> acidity;
+  Volume carbon_dioxide = 0.0 * litre; ///< at gas_temperature and one atmosphere
+  Temperature temperature = assumed_water_temperature;
+  std::vector<Saturation> alum_water; ///< the alum in its own water, before it is poured together
+  std::vector<Saturation> soda_water; ///< salt and soda in theirs
+  std::vector<Saturation> mixed;
+};
+
+struct Batch {
+  std::vector<BatchHide> hides;          ///< in the order of the day
+  Estimate<Area> area;                   ///< as trimmed: what is pasted
+  Area area_enough = 0.0 * square_metre; ///< not exceeded with the day's chance
+  Length coat = 0.0 * metre;
+  int coats = 1;
+  Volume paste = 0.0 * litre;          ///< to mix, working loss included
+  Volume paste_on_hides = 0.0 * litre; ///< expected use, without loss or reserve
+  double times_recipe = 0.0;
+  std::vector<Ingredient> ingredients;
+  std::vector<Exchange> exchanges;
+  std::vector<Missing> missing;
+  Volume alum_water = 0.0 * litre;
+  Volume soda_water = 0.0 * litre;
+  BatchLiquor liquor;
+  Volume bucket = 0.0 * litre;
+  Offer offer;
+  Spread offer_spread;
+  Money cost = 0.0 * tender; ///< of what is priced
+  bool cost_complete = false;
+};
+
+namespace detail {
+
+/// Offer of one hide: recipe's alum on an area over fleshed weight. Where the weight itself comes
+/// from the area, the area's error cancels and the mass by area alone is left.
+inline Estimate<double> offer_of(const Hide &hide, const BatchHide &of, ArealMass alum) {
+  const double value = count(alum * of.area.trimmed.value, of.fleshed_weight.value);
+  const bool from_area = !hide.fleshed_weight && !std::holds_alternative<GreenWeight>(hide.measure);
+  if (from_area) {
+    const double law = std::hypot(hide.species->green.spread.value, fleshed_of_green_spread.value);
+    return {value, 0.0, {{hide.species->green_law_error, -law * value}}};
+  }
+  const double own = std::hypot(count(of.area.trimmed.own_sd, of.area.trimmed.value),
+                                count(of.fleshed_weight.own_sd, of.fleshed_weight.value));
+  Estimate<double> offer{value, own * value, {}};
+  for (const auto &error : of.area.trimmed.shared)
+    add_shared(offer.shared, error.name, count(error.sd, of.area.trimmed.value) * value);
+  return offer;
+}
+
+inline std::optional<Money> cost_from(const std::vector<Bag> &shelf, std::optional<std::size_t> bag,
+                                      Mass mass) {
+  if (!bag || !shelf[*bag].price) return std::nullopt;
+  return whittaw::cost_of(*shelf[*bag].price, mass);
+}
+
+/// Draws one part of the recipe from the shelf into the batch.
+inline void take(Batch &batch, const Day &day, const RecipePart &part) {
+  const Mass wanted = batch.times_recipe * part.mass;
+  const Drawn drawn = draw(part.form, wanted, day.shelf);
+  for (const auto &from : drawn.draws) {
+    const Bag *bag = from.bag ? &day.shelf[*from.bag] : nullptr;
+    batch.ingredients.push_back({from.form.role, std::string(from.form.name), from.form, from.mass,
+                                 from.bag, bag ? bag->grain : nullptr,
+                                 cost_from(day.shelf, from.bag, from.mass)});
+    if (from.form.name != part.form.name || times_as_strong(from.form, part.form) != 1.0) {
+      const double times = times_as_strong(from.form, part.form);
+      batch.exchanges.push_back(
+          {from.form.role, part.form, times * from.mass, from.form, from.mass, times});
+    }
+  }
+  if (drawn.missing > 0.0 * kilogram)
+    batch.missing.push_back({part.form.role, part.form, drawn.missing});
+}
+
+/// Water of crystallisation of what was drawn, less that of what the recipe meant.
+inline Mass crystal_water_surplus(const Batch &batch, const Day &day, Role role) {
+  Mass surplus = 0.0 * kilogram;
+  for (const auto &ingredient : batch.ingredients)
+    if (ingredient.role == role) surplus += ingredient.form.water.value * ingredient.mass;
+  if (role == Role::alum)
+    surplus -= day.recipe.alum.form.water.value * batch.times_recipe * day.recipe.alum.mass;
+  if (role == Role::soda && day.recipe.soda)
+    surplus -= day.recipe.soda->form.water.value * batch.times_recipe * day.recipe.soda->mass;
+  for (const auto &missing : batch.missing)
+    if (missing.role == role) surplus += missing.form.water.value * missing.mass;
+  return surplus;
+}
+
+inline std::vector<Dissolving> dissolving(const Batch &batch, bool alum, bool others) {
+  std::vector<Dissolving> chemicals;
+  for (const auto &ingredient : batch.ingredients) {
+    const bool is_alum = ingredient.role == Role::alum;
+    const bool is_other = ingredient.role == Role::salt || ingredient.role == Role::soda;
+    if ((is_alum && alum) || (is_other && others))
+      chemicals.push_back({ingredient.form, ingredient.mass});
+  }
+  return chemicals;
+}
+
+inline Form meal_form(const BulkRow &kind) {
+  Form form;
+  form.name = kind.name;
+  form.role = Role::meal;
+  form.crystal_density = meal_substance_density;
+  return form;
+}
+
+inline void take_water(Batch &batch, const Day &day) {
+  const Recipe &recipe = day.recipe;
+  // An exchange may bring more crystal water than the recipe's whole water only in a recipe that
+  // is nearly dry; the water then stops at none.
+  const auto left = [](Volume volume, Mass surplus) {
+    const Volume changed = volume - surplus / water_density;
+    return changed > 0.0 * litre ? changed : 0.0 * litre;
+  };
+  batch.alum_water = left(batch.times_recipe * recipe.water_for_alum,
+                          crystal_water_surplus(batch, day, Role::alum));
+  batch.soda_water = left(batch.times_recipe * recipe.water_for_salt_and_soda,
+                          crystal_water_surplus(batch, day, Role::soda));
+  Form water;
+  water.name = "water";
+  water.role = Role::water;
+  water.crystal_density = water_density;
+  batch.ingredients.insert(batch.ingredients.begin(),
+                           {Role::water, "water", water,
+                            (batch.alum_water + batch.soda_water) * water_density, std::nullopt,
+                            find_bulk("water"), std::nullopt});
+}
+
+inline void find_liquor(Batch &batch, const Day &day) {
+  BatchLiquor &liquor = batch.liquor;
+  for (const auto &ingredient : batch.ingredients)
+    add_to(liquor.amounts, ingredient.form, ingredient.mass);
+  liquor.basicity = basicity(liquor.amounts);
+  liquor.acidity = estimated_acidity(liquor.basicity);
+  liquor.temperature = day.water_temperature.value_or(assumed_water_temperature);
+  liquor.carbon_dioxide = carbon_dioxide_volume(liquor.amounts.carbonate, gas_temperature);
+  const Mass first = batch.alum_water * water_density;
+  const Mass second = batch.soda_water * water_density;
+  if (first > 0.0 * kilogram)
+    liquor.alum_water = saturation(first, dissolving(batch, true, false), liquor.temperature);
+  if (second > 0.0 * kilogram)
+    liquor.soda_water = saturation(second, dissolving(batch, false, true), liquor.temperature);
+  liquor.mixed = saturation(first + second, dissolving(batch, true, true), liquor.temperature);
+}
+
+inline void find_offer(Batch &batch, const Day &day, ArealMass alum) {
+  Estimate<double> total;
+  Mass weight = 0.0 * kilogram;
+  for (const auto &hide : batch.hides) weight += hide.fleshed_weight.value;
+  for (std::size_t i = 0; i < batch.hides.size(); ++i) {
+    auto &hide = batch.hides[i];
+    hide.offer = offer_of(day.hides[i], hide, alum);
+    total += count(hide.fleshed_weight.value, weight) * hide.offer;
+  }
+  batch.offer = {total.value};
+  batch.offer_spread = {total.value > 0.0 ? total.sd() / total.value : 0.0};
+}
+
+} // namespace detail
+
+/// Sizes a day's paste and makes it up from the shelf.
+/// Errors: no hides; a hide whose area cannot be had (the problem names its tag).
+inline Result<Batch> make_batch(const Day &day) {
+  if (day.hides.empty())
+    return Problem{"the day has no hides", "add a hide, with its tag, species and a measure"};
+  const Recipe &recipe = day.recipe;
+  Batch batch;
+  batch.hides.reserve(day.hides.size());
+  for (const auto &hide : day.hides) {
+    auto area = hide_area(hide);
+    if (!area)
+      return Problem{"hide '" + hide.tag + "': " + area.problem().found, area.problem().remedy};
+    batch.area += area->trimmed;
+    auto weight = fleshed_weight(hide, *area);
+    batch.hides.push_back({std::move(area.value()), std::move(weight), {}});
+  }
+  batch.coat = day.coat.value_or(recipe.coat);
+  batch.coats = day.coats.value_or(recipe.coats);
+  batch.area_enough = enough_for(batch.area, day.chance);
+
+  const Length thickness = static_cast<double>(batch.coats) * batch.coat;
+  const auto yield = paste_yield(recipe);
+  const auto need = scale(batch.area, thickness);
+  batch.paste_on_hides = need.value;
+  // How many times the recipe, with the errors of area and of yield together.
+  const Estimate<double> times = ratio(need, yield);
+  batch.times_recipe = enough_for(times, day.chance) / (1.0 - day.working_loss.value);
+  batch.paste = batch.times_recipe * yield.value;
+
+  detail::take(batch, day, recipe.salt);
+  detail::take(batch, day, recipe.alum);
+  if (recipe.soda) detail::take(batch, day, *recipe.soda);
+  if (recipe.meal) {
+    const Form meal = detail::meal_form(*recipe.meal->kind);
+    const std::size_t first = batch.ingredients.size();
+    detail::take(batch, day, {meal, recipe.meal->mass});
+    for (std::size_t i = first; i < batch.ingredients.size(); ++i)
+      if (!batch.ingredients[i].bag) batch.ingredients[i].grain = recipe.meal->kind;
+  }
+  for (const auto &extra : recipe.extras)
+    batch.ingredients.push_back({Role::extra,
+                                 extra.name,
+                                 {},
+                                 batch.times_recipe * extra.mass,
+                                 std::nullopt,
+                                 nullptr,
+                                 std::nullopt});
+  detail::take_water(batch, day);
+  detail::find_liquor(batch, day);
+  batch.bucket = bucket_volume(batch.paste, batch.liquor.carbon_dioxide);
+  detail::find_offer(batch, day, recipe.alum.mass / yield.value * thickness);
+
+  batch.cost_complete = true;
+  for (const auto &ingredient : batch.ingredients) {
+    if (ingredient.cost)
+      batch.cost += *ingredient.cost;
+    else if (ingredient.role != Role::water)
+      batch.cost_complete = false;
+  }
+  return batch;
+}
+
+} // namespace whittaw

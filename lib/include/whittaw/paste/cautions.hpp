@@ -1,0 +1,132 @@
+// What can hurt someone, chosen by what is in the batch. No option turns these off.
+#pragma once
+
+#include <whittaw/paste/batch.hpp>
+#include <whittaw/quantity/source.hpp>
+
+#include <array>
+#include <string_view>
+#include <vector>
+
+namespace whittaw {
+
+/// When a caution applies.
+enum class When {
+  always,
+  aluminium_sulfate,
+  alum,
+  ammonium_alum,
+  soda,
+  gas,
+  sheep_or_goat,
+  rabbit
+};
+
+struct Caution {
+  std::string_view id;
+  When when = When::always;
+  std::string_view text;
+  Source source;
+};
+
+inline constexpr Source practice{"", Mark::practice};
+
+/// Product sheets differ on the alums: the stricter statement is given, and the label in hand
+/// rules.
+inline constexpr auto caution_table = std::to_array<Caution>({
+    {"label", When::always,
+     "Read the label and the safety data sheet of each product in hand; they rule over this sheet.",
+     practice},
+    {"eyes-aluminium-sulfate",
+     When::aluminium_sulfate,
+     "Aluminium sulfate can damage eyes for good: goggles and gloves. Rinse eyes with water for "
+     "minutes and see a doctor.",
+     {"H318, H290: ECHA registration data for aluminium sulfate", Mark::seen}},
+    {"eyes-alum",
+     When::alum,
+     "Alum is acid and irritates eyes, skin and breath: goggles and gloves, raise no dust.",
+     {"H315, H319, H335: the stricter of published data sheets for potash and ammonium alum",
+      Mark::seen}},
+    {"ammonia", When::ammonium_alum,
+     "Ammonium alum with too much soda gives off ammonia: if it smells sharp, stop and air the "
+     "shed.",
+     practice},
+    {"eyes-soda",
+     When::soda,
+     "Washing soda burns eyes and is harsh on skin: goggles and gloves, never by bare hand.",
+     {"H319: International Chemical Safety Card 1135, sodium carbonate", Mark::seen}},
+    {"foam",
+     When::gas,
+     "Soda in alum foams and heats. Pour the soda water into the alum water a little at a time, "
+     "stirring; never dry soda, never close the lid. If it rises, stop pouring and stir. Mix in "
+     "the "
+     "open air.",
+     {"reacts with acids, giving carbon dioxide: International Chemical Safety Card 1135",
+      Mark::seen}},
+    {"metal",
+     When::always,
+     "No metal bucket, spoon or bowl: alum eats metal and metal stains the skin.",
+     {"H290, may be corrosive to metals: ECHA registration data for aluminium sulfate",
+      Mark::seen}},
+    {"raw-hide", When::always,
+     "Raw hide carries disease: gloves, cover cuts, wash hands before eating. Take no hide of a "
+     "sick "
+     "animal. With fever or a sore after handling hides see a doctor and say so.",
+     practice},
+    {"orf", When::sheep_or_goat,
+     "Sheep and goats can pass on orf and Q fever; pregnant people keep away from raw skins.",
+     practice},
+    {"tularaemia", When::rabbit,
+     "Wild rabbits and hares can pass on tularaemia: double gloves, no bare hands on raw pelts.",
+     practice},
+    {"dust", When::always, "Wear a dust mask to weigh powders and to shake dried paste off a hide.",
+     practice},
+    {"keep-away", When::always,
+     "Keep children, dogs and stock from paste, powder and pasted hides: salt and alum poison "
+     "them.",
+     practice},
+    {"waste", When::always,
+     "Salt and aluminium harm water life and soil: no ditch, stream or field drain. Ask the local "
+     "rules for waste water and animal by-products.",
+     practice},
+    {"not-food", When::always, "Nothing that held paste or raw hide goes back to the kitchen.",
+     practice},
+});
+
+namespace detail {
+inline bool applies(When when, const Day &day, const Batch &batch) {
+  const auto has = [&](auto wanted) {
+    for (const auto &ingredient : batch.ingredients)
+      if (wanted(ingredient)) return true;
+    return false;
+  };
+  const auto solute = [&](Solute wanted) {
+    return has([&](const Ingredient &each) { return each.form.solute == wanted; });
+  };
+  const auto species = [&](std::string_view name) {
+    for (const auto &hide : day.hides)
+      if (hide.species->name == name) return true;
+    return false;
+  };
+  switch (when) {
+  case When::always: return true;
+  case When::aluminium_sulfate: return solute(Solute::aluminium_sulfate);
+  case When::alum: return solute(Solute::potassium_alum) || solute(Solute::ammonium_alum);
+  case When::ammonium_alum: return solute(Solute::ammonium_alum);
+  case When::soda: return has([](const Ingredient &each) { return each.role == Role::soda; });
+  case When::gas: return batch.liquor.carbon_dioxide > 0.0 * litre;
+  case When::sheep_or_goat: return species("sheep") || species("goat");
+  case When::rabbit: return species("rabbit");
+  }
+  return true;
+}
+} // namespace detail
+
+inline std::vector<Caution> cautions_for(const Day &day, const Batch &batch) {
+  std::vector<Caution> chosen;
+  for (const auto &caution : caution_table)
+    if (detail::applies(caution.when, day, batch)) chosen.push_back(caution);
+  return chosen;
+}
+
+} // namespace whittaw

@@ -1,0 +1,172 @@
+// Writes quantities for people, in the units they use, no finer than they can measure.
+#pragma once
+
+#include <whittaw/quantity/estimate.hpp>
+#include <whittaw/quantity/money.hpp>
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+namespace whittaw {
+
+enum class UnitSystem { metric, us, imperial };
+
+/// A number with so many decimals, and a full stop for the decimal mark. Zero is never "-0".
+inline std::string write_decimal(double value, int decimals) {
+  if (!std::isfinite(value)) return "?";
+  std::array<char, 400> buffer{};
+  const auto [end, error] = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value,
+                                          std::chars_format::fixed, std::max(decimals, 0));
+  if (error != std::errc{}) return "?";
+  std::string text(buffer.data(), end);
+  if (text.starts_with('-') && text.find_first_of("123456789") == std::string::npos)
+    text.erase(0, 1);
+  return text;
+}
+
+/// Decimals that show `digits` significant digits of `value`.
+inline int decimals_for(double value, int digits) {
+  if (!(std::abs(value) > 0.0) || !std::isfinite(value)) return 0;
+  const int decimals = digits - 1 - static_cast<int>(std::floor(std::log10(std::abs(value))));
+  return std::clamp(decimals, 0, 9);
+}
+
+/// A number with so many significant digits, never fewer than its whole part needs.
+inline std::string write_significant(double value, int digits) {
+  return write_decimal(value, decimals_for(value, digits));
+}
+
+namespace detail {
+struct ScaledUnit {
+  double size; ///< in the SI unit
+  std::string_view name;
+};
+inline std::string with_unit(std::string number, std::string_view unit) {
+  return std::move(number) + " " + std::string(unit);
+}
+inline std::string trimmed_zeros(std::string number) {
+  if (number.find('.') == std::string::npos) return number;
+  number.erase(number.find_last_not_of('0') + 1);
+  if (number.ends_with('.')) number.pop_back();
+  return number;
+}
+} // namespace detail
+
+/// A share as a percentage, "17 %", "27.6 %".
+template <class FractionKind> std::string write_percent(Fraction<FractionKind> share, int digits) {
+  return write_significant(share.value * 100.0, digits) + " %";
+}
+
+/// The step of a kitchen scale: what masses are rounded to.
+struct ScaleStep {
+  Mass metric = gram;
+  Mass customary = 0.1 * ounce;
+};
+
+/// "42 g", "12.50 kg"; "3.1 oz", "2 lb 4.5 oz". Rounded to the scale's step.
+inline std::string write_mass(Mass mass, UnitSystem units, ScaleStep step = {}) {
+  if (units == UnitSystem::metric) {
+    const double step_grams = count(step.metric, gram);
+    const double grams = std::round(count(mass, gram) / step_grams) * step_grams;
+    if (std::abs(grams) >= 10'000.0) return write_decimal(grams / 1000.0, 2) + " kg";
+    const int decimals = step_grams < 1.0 ? decimals_for(step_grams, 1) : 0;
+    return write_decimal(grams, decimals) + " g";
+  }
+  const double step_ounces = count(step.customary, ounce);
+  const double ounces = std::round(count(mass, ounce) / step_ounces) * step_ounces;
+  const int decimals = step_ounces < 1.0 ? decimals_for(step_ounces, 1) : 0;
+  const double pounds = std::floor(ounces / 16.0 + 1e-9);
+  if (pounds < 1.0) return write_decimal(ounces, decimals) + " oz";
+  const std::string rest = write_decimal(std::max(0.0, ounces - 16.0 * pounds), decimals);
+  const std::string whole = write_decimal(pounds, 0) + " lb";
+  if (rest.find_first_of("123456789") == std::string::npos) return whole;
+  return whole + " " + rest + " oz";
+}
+
+/// "850 mL", "12.4 L"; "3.5 US gal", "1 3/4 cup"-free plain figures in US and imperial units.
+inline std::string write_volume(Volume volume, UnitSystem units) {
+  const auto write = [&](Volume unit, std::string_view name) {
+    return detail::with_unit(write_significant(count(volume, unit), 3), name);
+  };
+  switch (units) {
+  case UnitSystem::metric:
+    if (volume < litre) return detail::with_unit(write_decimal(count(volume, millilitre), 0), "mL");
+    return write(litre, "L");
+  case UnitSystem::us:
+    if (volume < us_fluid_ounce) return write(us_teaspoon, "tsp");
+    if (volume < 0.25 * us_gallon) return write(us_cup, "cup");
+    return write(us_gallon, "US gal");
+  case UnitSystem::imperial:
+    if (volume < imperial_pint) return write(imperial_fluid_ounce, "imp fl oz");
+    if (volume < imperial_gallon) return write(imperial_pint, "imp pt");
+    return write(imperial_gallon, "imp gal");
+  }
+  return {};
+}
+
+inline std::string write_length(Length length, UnitSystem units) {
+  if (units == UnitSystem::metric) {
+    if (length < centimetre) return write_significant(count(length, millimetre), 2) + " mm";
+    return write_significant(count(length, centimetre), 3) + " cm";
+  }
+  if (length < inch) { // shop fractions: the nearest sixteenth
+    const int sixteenths = static_cast<int>(std::lround(count(length, inch) * 16.0));
+    if (sixteenths > 0 && sixteenths < 16) {
+      int above = sixteenths;
+      int below = 16;
+      while (above % 2 == 0) {
+        above /= 2;
+        below /= 2;
+      }
+      return std::to_string(above) + "/" + std::to_string(below) + " in";
+    }
+  }
+  return write_significant(count(length, inch), 3) + " in";
+}
+
+inline std::string write_area(Area area, UnitSystem units, int digits = 2) {
+  if (units == UnitSystem::metric)
+    return write_significant(count(area, square_metre), digits) + " m\u00b2";
+  return write_significant(count(area, square_foot), digits) + " sq ft";
+}
+
+namespace detail {
+/// Value and spread rounded alike: the spread to one digit, two where the first is a one.
+inline std::string write_spread(double value, double sd, std::string_view unit) {
+  if (!(sd > 0.0)) return write_significant(value, 3) + " " + std::string(unit);
+  const double leading = sd / std::pow(10.0, std::floor(std::log10(sd)));
+  const int decimals = decimals_for(sd, leading < 1.95 ? 2 : 1);
+  return write_decimal(value, decimals) + " \u00b1 " + write_decimal(sd, decimals) + " " +
+         std::string(unit);
+}
+} // namespace detail
+
+/// "0.45 ± 0.07 m²": plus or minus one standard deviation, rounded to what the spread allows.
+inline std::string write_estimate(const Estimate<Area> &area, UnitSystem units) {
+  const Area unit = units == UnitSystem::metric ? square_metre : square_foot;
+  return detail::write_spread(count(area.value, unit), count(area.sd(), unit),
+                              units == UnitSystem::metric ? "m\u00b2" : "sq ft");
+}
+
+inline std::string write_temperature(Temperature temperature, UnitSystem units) {
+  const double celsius = celsius_value(temperature);
+  if (units == UnitSystem::us) return write_decimal(celsius * 1.8 + 32.0, 0) + " \u00b0F";
+  return write_decimal(celsius, 0) + " \u00b0C";
+}
+
+inline std::string write_money(Money money, std::string_view currency) {
+  return write_decimal(count(money, tender), 2) + " " + std::string(currency);
+}
+
+inline std::string write_duration(Duration duration) {
+  const double number = count(duration, days);
+  const std::string figure = detail::trimmed_zeros(write_significant(number, 2));
+  return figure + (figure == "1" ? " day" : " days");
+}
+
+} // namespace whittaw
