@@ -12,10 +12,13 @@
 #include <whittaw/paste/day.hpp>
 #include <whittaw/paste/measures.hpp>
 #include <whittaw/paste/recipe.hpp>
+#include <whittaw/paste/recipe_checks.hpp>
 #include <whittaw/paste/shelf.hpp>
 #include <whittaw/paste/workshop.hpp>
+#include <whittaw/paste/wording.hpp>
 #include <whittaw/quantity/chance.hpp>
 #include <whittaw/quantity/estimate.hpp>
+#include <whittaw/quantity/in_unit.hpp>
 #include <whittaw/quantity/money.hpp>
 #include <whittaw/quantity/read.hpp>
 #include <whittaw/quantity/read_money.hpp>

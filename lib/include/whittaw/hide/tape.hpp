@@ -43,6 +43,9 @@ inline constexpr Source tape_rule_source{
     Mark::memory};
 /// One standard deviation of one width read on a limp skin: an assumption.
 inline constexpr Spread width_reading_spread{0.03};
+/// One standard deviation of a hide's area by how it happens to be laid and pulled when it is
+/// taped: an assumption.
+inline constexpr Spread laying_spread{0.04};
 inline constexpr std::string_view length_by_width_error = "length by width factor";
 
 namespace detail {
@@ -121,14 +124,15 @@ inline Result<Tape> check_tape(Tape tape) {
   return tape;
 }
 
-/// Area of a sound tape (see check_tape). Its own error holds the reading of the widths, half the
-/// difference between the two rules, and what lies beyond the outermost stations: there the width
-/// is taken as 3/4 of the nearest, as it may be anything from half of it to all of it.
+/// Area of a sound tape (see check_tape). Its own error holds the reading of the widths, the laying
+/// of the hide, half the difference between the two rules, and what lies beyond the outermost
+/// stations: there the width is taken as 3/4 of the nearest, as it may be anything from half of it
+/// to all of it.
 inline TapeArea tape_area(const Tape &tape) {
   if (tape.widths.size() == 1) {
     auto area = shared_estimate(length_by_width_factor * tape.length * tape.widths.front(),
                                 length_by_width_spread, length_by_width_error);
-    area.own_sd = width_reading_spread.value * area.value;
+    area.own_sd = std::hypot(width_reading_spread.value, laying_spread.value) * area.value;
     return {area, TapeRule::length_by_width};
   }
   const auto at = detail::stations(tape);
@@ -147,7 +151,8 @@ inline TapeArea tape_area(const Tape &tape) {
   // A flat guess from 0.5 to 1 of `beyond` has a standard deviation of 0.25 / sqrt(3).
   const double ends = 0.25 / std::numbers::sqrt3 * count(beyond, square_metre);
   const double rules = smooth ? 0.5 * count(between - by_trapezoid, square_metre) : 0.0;
-  const double sd = std::hypot(reading * count(value, square_metre), ends, rules);
+  const double limp = std::hypot(reading, laying_spread.value) * count(value, square_metre);
+  const double sd = std::hypot(limp, ends, rules);
   return {{value, sd * square_metre, {}}, smooth ? TapeRule::simpson : TapeRule::trapezoid};
 }
 

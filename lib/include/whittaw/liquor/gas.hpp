@@ -24,7 +24,7 @@ inline constexpr int pouring_portions = 8;
 /// Room for stirring, of the volume of paste.
 inline constexpr Share stirring_room{0.25};
 inline constexpr Source bucket_source{
-    "bucket: the paste, a quarter more for stirring, and the gas of one of 8 portions of soda "
+    "the paste, a quarter more for stirring, and the gas of one of 8 portions of soda "
     "standing as foam",
     Mark::assumption};
 

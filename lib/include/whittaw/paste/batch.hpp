@@ -17,7 +17,8 @@ namespace whittaw {
 struct BatchHide {
   HideArea area;
   Estimate<Mass> fleshed_weight;
-  Estimate<double> offer; ///< of the recipe's alum on fleshed weight; see offer_of
+  Volume one_coat = 0.0 * litre; ///< expected use of one coat
+  Estimate<double> offer;        ///< of the recipe's alum on fleshed weight; see offer_of
 };
 
 struct Ingredient {
@@ -37,6 +38,7 @@ struct Exchange {
   Mass recipe_mass = 0.0 * kilogram; ///< of the recipe's form, for the part this draw stands for
   Form form;
   Mass mass = 0.0 * kilogram;
+  std::size_t ingredient = 0;   ///< index into the batch's ingredients
   double times_as_strong = 1.0; ///< how many kilograms of the recipe's form one kilogram replaces
 };
 
@@ -110,13 +112,13 @@ inline void take(Batch &batch, const Day &day, const RecipePart &part) {
   const Drawn drawn = draw(part.form, wanted, day.shelf);
   for (const auto &from : drawn.draws) {
     const Bag *bag = from.bag ? &day.shelf[*from.bag] : nullptr;
-    batch.ingredients.push_back({from.form.role, std::string(from.form.name), from.form, from.mass,
+    batch.ingredients.push_back({from.form.role, form_name(from.form), from.form, from.mass,
                                  from.bag, bag ? bag->grain : nullptr,
                                  cost_from(day.shelf, from.bag, from.mass)});
     if (from.form.name != part.form.name || times_as_strong(from.form, part.form) != 1.0) {
       const double times = times_as_strong(from.form, part.form);
-      batch.exchanges.push_back(
-          {from.form.role, part.form, times * from.mass, from.form, from.mass, times});
+      batch.exchanges.push_back({from.form.role, part.form, times * from.mass, from.form, from.mass,
+                                 batch.ingredients.size() - 1, times});
     }
   }
   if (drawn.missing > 0.0 * kilogram)
@@ -172,6 +174,7 @@ inline void take_water(Batch &batch, const Day &day) {
   water.name = "water";
   water.role = Role::water;
   water.crystal_density = water_density;
+  for (auto &exchange : batch.exchanges) ++exchange.ingredient;
   batch.ingredients.insert(batch.ingredients.begin(),
                            {Role::water, "water", water,
                             (batch.alum_water + batch.soda_water) * water_density, std::nullopt,
@@ -224,12 +227,13 @@ inline Result<Batch> make_batch(const Day &day) {
       return Problem{"hide '" + hide.tag + "': " + area.problem().found, area.problem().remedy};
     batch.area += area->trimmed;
     auto weight = fleshed_weight(hide, *area);
-    batch.hides.push_back({std::move(area.value()), std::move(weight), {}});
+    batch.hides.push_back({std::move(area.value()), std::move(weight), 0.0 * litre, {}});
   }
   batch.coat = day.coat.value_or(recipe.coat);
   batch.coats = day.coats.value_or(recipe.coats);
   batch.area_enough = enough_for(batch.area, day.chance);
 
+  for (auto &hide : batch.hides) hide.one_coat = hide.area.trimmed.value * batch.coat;
   const Length thickness = static_cast<double>(batch.coats) * batch.coat;
   const auto yield = paste_yield(recipe);
   const auto need = scale(batch.area, thickness);

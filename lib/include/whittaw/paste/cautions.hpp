@@ -34,63 +34,50 @@ inline constexpr Source practice{"", Mark::practice};
 /// Product sheets differ on the alums: the stricter statement is given, and the label in hand
 /// rules.
 inline constexpr auto caution_table = std::to_array<Caution>({
-    {"label", When::always,
-     "Read the label and the safety data sheet of each product in hand; they rule over this sheet.",
+    {"label", When::always, "Product labels and safety data sheets rule over this sheet.",
      practice},
     {"eyes-aluminium-sulfate",
      When::aluminium_sulfate,
-     "Aluminium sulfate can damage eyes for good: goggles and gloves. Rinse eyes with water for "
-     "minutes and see a doctor.",
+     "Aluminium sulfate can blind: goggles, gloves. In the eye: rinse long with water, see a "
+     "doctor.",
      {"H318, H290: ECHA registration data for aluminium sulfate", Mark::seen}},
     {"eyes-alum",
      When::alum,
-     "Alum is acid and irritates eyes, skin and breath: goggles and gloves, raise no dust.",
+     "Alum irritates eyes, skin and lungs: goggles, gloves, raise no dust.",
      {"H315, H319, H335: the stricter of published data sheets for potash and ammonium alum",
       Mark::seen}},
     {"ammonia", When::ammonium_alum,
-     "Ammonium alum with too much soda gives off ammonia: if it smells sharp, stop and air the "
-     "shed.",
-     practice},
+     "A sharp smell is ammonia, from too much soda: stop, air the shed.", practice},
     {"eyes-soda",
      When::soda,
-     "Washing soda burns eyes and is harsh on skin: goggles and gloves, never by bare hand.",
+     "Washing soda burns eyes and harms skin: goggles, gloves.",
      {"H319: International Chemical Safety Card 1135, sodium carbonate", Mark::seen}},
     {"foam",
      When::gas,
-     "Soda in alum foams and heats. Pour the soda water into the alum water a little at a time, "
-     "stirring; never dry soda, never close the lid. If it rises, stop pouring and stir. Mix in "
-     "the "
-     "open air.",
+     "Soda in alum FOAMS and warms: pour slowly, in the open air; never dry soda, never a closed "
+     "lid.",
      {"reacts with acids, giving carbon dioxide: International Chemical Safety Card 1135",
       Mark::seen}},
     {"metal",
      When::always,
-     "No metal bucket, spoon or bowl: alum eats metal and metal stains the skin.",
+     "No metal bucket, bowl or spoon: alum eats metal, and metal stains the skin.",
      {"H290, may be corrosive to metals: ECHA registration data for aluminium sulfate",
       Mark::seen}},
     {"raw-hide", When::always,
-     "Raw hide carries disease: gloves, cover cuts, wash hands before eating. Take no hide of a "
-     "sick "
-     "animal. With fever or a sore after handling hides see a doctor and say so.",
+     "Raw hide carries disease: gloves, cover cuts, wash hands. No hide of a sick animal. Fever or "
+     "a sore: doctor, and say you handle hides.",
      practice},
-    {"orf", When::sheep_or_goat,
-     "Sheep and goats can pass on orf and Q fever; pregnant people keep away from raw skins.",
+    {"orf", When::sheep_or_goat, "Sheep and goats: orf, Q fever. Pregnant people keep away.",
      practice},
-    {"tularaemia", When::rabbit,
-     "Wild rabbits and hares can pass on tularaemia: double gloves, no bare hands on raw pelts.",
-     practice},
-    {"dust", When::always, "Wear a dust mask to weigh powders and to shake dried paste off a hide.",
-     practice},
+    {"tularaemia", When::rabbit, "Wild rabbits and hares: tularaemia. Double gloves.", practice},
+    {"dust", When::always, "Dust mask to weigh powders and to shake off hides.", practice},
     {"keep-away", When::always,
-     "Keep children, dogs and stock from paste, powder and pasted hides: salt and alum poison "
-     "them.",
-     practice},
+     "Keep children, dogs and stock from paste, powder and pasted hides: they poison.", practice},
     {"waste", When::always,
-     "Salt and aluminium harm water life and soil: no ditch, stream or field drain. Ask the local "
-     "rules for waste water and animal by-products.",
+     "No paste or wash water to ditch, stream or field: local rules on waste water and animal "
+     "by-products decide.",
      practice},
-    {"not-food", When::always, "Nothing that held paste or raw hide goes back to the kitchen.",
-     practice},
+    {"not-food", When::always, "Nothing used here goes back to the kitchen.", practice},
 });
 
 namespace detail {

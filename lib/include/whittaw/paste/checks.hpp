@@ -82,10 +82,10 @@ inline void check_saturation(std::vector<Check> &checks, const BatchLiquor &liqu
                           " (pure-water tables)."});
 }
 
-inline std::string named_hides(const std::vector<std::string> &tags) {
+inline std::string some_of(const std::vector<std::string> &names) {
   std::string text;
-  for (std::size_t i = 0; i < tags.size() && i < 4; ++i) text += (i ? ", " : "") + tags[i];
-  if (tags.size() > 4) text += " and " + std::to_string(tags.size() - 4) + " more";
+  for (std::size_t i = 0; i < names.size() && i < 4; ++i) text += (i ? ", " : "") + names[i];
+  if (names.size() > 4) text += " and " + std::to_string(names.size() - 4) + " more";
   return text;
 }
 
@@ -103,8 +103,8 @@ inline Check check_offer(const Day &day, const Batch &batch, UnitSystem units) {
     if (batch.hides[i].offer.value > range.high.value) high.push_back(day.hides[i].tag);
   }
   std::string uneven;
-  if (!low.empty()) uneven += " Below it: " + named_hides(low) + ".";
-  if (!high.empty()) uneven += " Above it: " + named_hides(high) + ".";
+  if (!low.empty()) uneven += " Below it: " + some_of(low) + ".";
+  if (!high.empty()) uneven += " Above it: " + some_of(high) + ".";
   const bool under = batch.offer < range.low;
   const bool over = batch.offer > range.high;
   if (!under && !over) {
@@ -122,7 +122,7 @@ inline Check check_offer(const Day &day, const Batch &batch, UnitSystem units) {
   if (coats >= 1 && coats != batch.coats)
     text += ", or put on " + std::to_string(coats) + (coats == 1 ? " coat" : " coats") +
             " rather than " + std::to_string(batch.coats);
-  text += ", or make the paste " + write_significant(factor, 2) + " times as strong in alum.";
+  text += ", or make the paste " + write_significant(factor, 3) + " times as strong in alum.";
   return {"offer", Level::warn, text};
 }
 
@@ -161,8 +161,8 @@ inline void check_shelf(std::vector<Check> &checks, const Day &day, const Batch 
   for (const auto &missing : batch.missing)
     checks.push_back({"shelf-short", Level::stop,
                       "The shelf lacks " + std::string(role_name(missing.role)) + " worth " +
-                          write_mass(missing.mass, units, step) + " of " +
-                          std::string(missing.form.name) + ". Get more, or split the day."});
+                          write_mass(missing.mass, units, step) + " of " + form_name(missing.form) +
+                          ". Get more, or split the day."});
 }
 
 inline void check_hides(std::vector<Check> &checks, const Day &day, const Batch &batch) {
@@ -175,7 +175,7 @@ inline void check_hides(std::vector<Check> &checks, const Day &day, const Batch 
   }
   if (!odd.empty())
     checks.push_back({"live-weight", Level::warn,
-                      "Unusual live weight for its species: " + named_hides(odd) +
+                      "Unusual live weight for its species: " + some_of(odd) +
                           ". Check the figure, or tape the hide."});
   const double spread = batch.area.spread().value;
   if (spread > 0.15)

@@ -68,12 +68,12 @@ struct ScaleStep {
   Mass customary = 0.1 * ounce;
 };
 
-/// "42 g", "12.50 kg"; "3.1 oz", "2 lb 4.5 oz". Rounded to the scale's step.
+/// "42 g", "12.50 kg" from 5 kg up; "3.1 oz", "2 lb 4.5 oz". Rounded to the scale's step.
 inline std::string write_mass(Mass mass, UnitSystem units, ScaleStep step = {}) {
   if (units == UnitSystem::metric) {
     const double step_grams = count(step.metric, gram);
     const double grams = std::round(count(mass, gram) / step_grams) * step_grams;
-    if (std::abs(grams) >= 10'000.0) return write_decimal(grams / 1000.0, 2) + " kg";
+    if (std::abs(grams) >= 5000.0) return write_decimal(grams / 1000.0, 2) + " kg";
     const int decimals = step_grams < 1.0 ? decimals_for(step_grams, 1) : 0;
     return write_decimal(grams, decimals) + " g";
   }

@@ -3,10 +3,12 @@
 
 #include <whittaw/quantity/fraction.hpp>
 #include <whittaw/quantity/source.hpp>
+#include <whittaw/quantity/write.hpp>
 #include <whittaw/substance/formula.hpp>
 
 #include <array>
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace whittaw {
@@ -144,6 +146,15 @@ constexpr Form aluminium_sulfate_of_alumina(MassFraction alumina) {
 /// Alumina of anhydrous aluminium sulfate, the largest that a grade can state.
 inline constexpr MassFraction alumina_of_anhydrous_sulfate{
     count(molar_mass(formula("Al2O3")), molar_mass(formula("Al2(SO4)3")))};
+
+/// The name of a form, with the alumina of a grade stated by it: "aluminium sulfate, 17 % Al2O3".
+inline std::string form_name(const Form &form) {
+  if (form.role != Role::alum || !form.formula.empty()) return std::string(form.name);
+  constexpr MolarMass oxide = molar_mass(formula("Al2O3"));
+  const MassFraction alumina{0.5 * count(form.aluminium * oxide * kilogram, kilogram)};
+  return "aluminium sulfate, " + detail::trimmed_zeros(write_decimal(100.0 * alumina.value, 1)) +
+         " % Al2O3";
+}
 
 /// How many kilograms of `other` one kilogram of `form` stands for, by moles of aluminium (alums)
 /// or of hydroxide (sodas). Only forms of the same role can stand for each other.

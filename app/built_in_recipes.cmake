@@ -1,0 +1,12 @@
+# Writes the recipes into a source file as raw strings, cut in pieces that every compiler takes.
+set(text "// Generated from recipes/.\n#include \"readers/recipe_reader.hpp\"\n\n#include <array>\n\n")
+string(APPEND text "namespace whittaw::app {\n\nstd::span<const BuiltInRecipe> built_in_recipes() {\n")
+list(LENGTH RECIPES number)
+string(APPEND text "  static constexpr std::array<BuiltInRecipe, ${number}> all{{\n")
+foreach(file IN LISTS RECIPES)
+  get_filename_component(name "${file}" NAME_WE)
+  file(READ "${file}" content)
+  string(APPEND text "      {\"${name}\", R\"recipe(${content})recipe\"},\n")
+endforeach()
+string(APPEND text "  }};\n  return all;\n}\n\n} // namespace whittaw::app\n")
+file(WRITE "${OUTPUT}" "${text}")

@@ -1,0 +1,74 @@
+#include "fault.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <vector>
+
+namespace whittaw::app {
+
+std::string printable(std::string_view text) {
+  std::string result;
+  result.reserve(text.size());
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto byte = static_cast<unsigned char>(text[i]);
+    // C1 controls are the two bytes C2 80 to C2 9F in UTF-8.
+    const bool c1 =
+        byte == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0;
+    if (byte < 0x20 || byte == 0x7F) {
+      result += byte == '\t' ? ' ' : '?';
+    } else if (c1) {
+      result += '?';
+      ++i;
+    } else {
+      result += text[i];
+    }
+  }
+  return result;
+}
+
+std::size_t edits_between(std::string_view from, std::string_view to) {
+  constexpr std::size_t longest = 64;
+  from = from.substr(0, longest);
+  to = to.substr(0, longest);
+  std::vector<std::vector<std::size_t>> cost(from.size() + 1,
+                                             std::vector<std::size_t>(to.size() + 1));
+  for (std::size_t i = 0; i <= from.size(); ++i) cost[i][0] = i;
+  for (std::size_t j = 0; j <= to.size(); ++j) cost[0][j] = j;
+  for (std::size_t i = 1; i <= from.size(); ++i) {
+    for (std::size_t j = 1; j <= to.size(); ++j) {
+      const std::size_t change = from[i - 1] == to[j - 1] ? 0 : 1;
+      cost[i][j] = std::min({cost[i - 1][j] + 1, cost[i][j - 1] + 1, cost[i - 1][j - 1] + change});
+      if (i > 1 && j > 1 && from[i - 1] == to[j - 2] && from[i - 2] == to[j - 1])
+        cost[i][j] = std::min(cost[i][j], cost[i - 2][j - 2] + 1);
+    }
+  }
+  return cost[from.size()][to.size()];
+}
+
+std::string write_fault(const Fault &fault) {
+  std::string text = "whittaw: ";
+  if (!fault.place.empty()) text += printable(fault.place) + ": ";
+  text += printable(fault.found) + "\n";
+  if (!fault.excerpt.empty()) {
+    constexpr std::size_t widest = 100;
+    std::string line = printable(fault.excerpt);
+    std::size_t column = fault.column;
+    if (line.size() > widest) {
+      // Keep the part around the column, cut between characters.
+      std::size_t from = column > widest / 2 ? column - widest / 2 : 0;
+      from = std::min(from, line.size() - widest);
+      while (from > 0 && (static_cast<unsigned char>(line[from]) & 0xC0U) == 0x80U) --from;
+      line = line.substr(from, widest);
+      column = column > from ? column - from : 0;
+      while (!line.empty() && (static_cast<unsigned char>(line.back()) & 0x80U) != 0U)
+        line.pop_back();
+    }
+    text += "    " + line + "\n";
+    if (column > 0 && column <= line.size() + 1) text += fmt::format("    {:>{}}\n", '^', column);
+  }
+  if (!fault.remedy.empty()) text += "  " + printable(fault.remedy) + "\n";
+  return text;
+}
+
+} // namespace whittaw::app

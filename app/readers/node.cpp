@@ -1,0 +1,116 @@
+#include "node.hpp"
+
+// The packaged library is built with exceptions; the headers alone do without.
+#define TOML_HEADER_ONLY 1
+#define TOML_EXCEPTIONS 0
+#include <toml++/toml.h>
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace whittaw::app {
+
+namespace {
+
+Place place_of(const toml::source_region &region) {
+  return {region.begin.line, region.begin.column};
+}
+
+Node convert(const toml::node &from) {
+  Node node;
+  node.place = place_of(from.source());
+  if (const auto *table = from.as_table()) {
+    node.type = Node::Type::table;
+    node.entries.reserve(table->size());
+    for (const auto &[key, value] : *table)
+      node.entries.push_back({std::string(key.str()), convert(value), place_of(key.source())});
+  } else if (const auto *array = from.as_array()) {
+    node.type = Node::Type::array;
+    node.items.reserve(array->size());
+    for (const auto &item : *array) node.items.push_back(convert(item));
+  } else if (const auto *text = from.as_string()) {
+    node.text = text->get();
+  } else if (const auto *integer = from.as_integer()) {
+    node.type = Node::Type::integer;
+    node.integer = integer->get();
+    node.number = static_cast<double>(integer->get());
+  } else if (const auto *number = from.as_floating_point()) {
+    node.type = Node::Type::number;
+    node.number = number->get();
+  } else if (const auto *flag = from.as_boolean()) {
+    node.type = Node::Type::boolean;
+    node.integer = flag->get() ? 1 : 0;
+  } else {
+    node.type = Node::Type::date;
+    if (const auto *date = from.as_date())
+      node.text =
+          fmt::format("{:04}-{:02}-{:02}", date->get().year, date->get().month, date->get().day);
+  }
+  return node;
+}
+
+/// Byte of the first sequence that is not UTF-8 (RFC 3629), or npos.
+std::size_t first_not_utf8(std::string_view text) {
+  const auto byte = [&](std::size_t at) { return static_cast<unsigned char>(text[at]); };
+  for (std::size_t i = 0; i < text.size();) {
+    const unsigned char lead = byte(i);
+    const std::size_t length = lead < 0x80                   ? 1
+                               : lead >= 0xC2 && lead < 0xE0 ? 2
+                               : lead >= 0xE0 && lead < 0xF0 ? 3
+                               : lead >= 0xF0 && lead < 0xF5 ? 4
+                                                             : 0;
+    if (length == 0 || i + length > text.size()) return i;
+    for (std::size_t k = 1; k < length; ++k)
+      if ((byte(i + k) & 0xC0U) != 0x80U) return i;
+    if (length > 2) {
+      const unsigned char second = byte(i + 1);
+      if ((lead == 0xE0 && second < 0xA0) || (lead == 0xED && second >= 0xA0) ||
+          (lead == 0xF0 && second < 0x90) || (lead == 0xF4 && second >= 0x90))
+        return i;
+    }
+    i += length;
+  }
+  return std::string_view::npos;
+}
+
+} // namespace
+
+Fault fault_at(const SourceText &source, Place place, std::string found, std::string remedy) {
+  Fault fault{Status::bad_data, source.name, std::move(found), "", 0, std::move(remedy)};
+  if (place.line == 0) return fault;
+  fault.place = fmt::format("{}:{}:{}", source.name, place.line, place.column);
+  std::size_t start = 0;
+  for (std::uint32_t line = 1; line < place.line; ++line) {
+    const std::size_t end = source.text.find('\n', start);
+    if (end == std::string::npos) return fault;
+    start = end + 1;
+  }
+  fault.excerpt =
+      source.text.substr(start, std::min(source.text.find('\n', start), start + 4096) - start);
+  fault.column = place.column;
+  return fault;
+}
+
+Outcome<Node> read_toml(const SourceText &source) {
+  if (const std::size_t at = first_not_utf8(source.text); at != std::string_view::npos) {
+    const auto line = 1 + std::count(source.text.begin(),
+                                     source.text.begin() + static_cast<std::ptrdiff_t>(at), '\n');
+    return Fault{Status::bad_data,
+                 fmt::format("{}:{}", source.name, line),
+                 fmt::format("byte {} of the file is not UTF-8 text", at + 1),
+                 "",
+                 0,
+                 "save the file as UTF-8 text; a spreadsheet or a picture will not do"};
+  }
+  auto parsed = toml::parse(source.text, std::string_view(source.name));
+  if (!parsed) {
+    const auto &error = parsed.error();
+    std::string why(error.description());
+    return fault_at(source, place_of(error.source()), "not TOML: " + why,
+                    "write keys as name = \"value\", text in double quotes");
+  }
+  return convert(parsed.table());
+}
+
+} // namespace whittaw::app
