@@ -12,6 +12,10 @@ std::string coats_in_words(int coats) {
   return coats == 1 ? "1 coat" : fmt::format("{} coats", coats);
 }
 
+std::string hides_in_words(std::size_t hides) {
+  return hides == 1 ? "1 hide" : fmt::format("{} hides", hides);
+}
+
 /// The measure beside a weight: scoops where the batch can be scooped, else the volume.
 std::string measure_of(const DayResults &results, std::size_t i, UnitSystem units) {
   const auto &portion = results.portions.each[i];
@@ -36,10 +40,10 @@ SheetAmount amount_of(const DayResults &results, std::size_t i, UnitSystem units
   return amount;
 }
 
-SheetAmount water_amount(Volume water, std::string name, const DayResults &results,
-                         UnitSystem units) {
-  return {std::move(name), write_mass(water * water_density, units, results.workshop.scale),
-          write_volume(water, units)};
+/// Water is poured from a jug: its volume comes first.
+SheetAmount water_amount(Volume water, const DayResults &results, UnitSystem units) {
+  return {"water", write_volume(water, units),
+          write_mass(water * water_density, units, results.workshop.scale)};
 }
 
 std::vector<SheetAmount> amounts_of(const DayResults &results, Role role, UnitSystem units) {
@@ -53,64 +57,69 @@ void append(std::vector<SheetAmount> &to, std::vector<SheetAmount> more) {
   to.insert(to.end(), more.begin(), more.end());
 }
 
-/// "at least 23 °C", or "at 15 °C" where all dissolves at the stated temperature.
 std::string water_warmth(const std::vector<Saturation> &salts, Temperature stated,
                          UnitSystem units) {
-  double needs = -1.0;
-  for (const auto &salt : salts)
-    if (salt.overfull() && salt.needs)
-      needs = std::max(needs, std::ceil(celsius_value(*salt.needs) + 1.0));
-  if (needs > celsius_value(stated))
-    return "warmed to at least " + write_temperature(degrees_celsius(needs), units);
-  return "at " + write_temperature(stated, units) + " or warmer";
+  const auto warmer = warmer_to_dissolve(salts, stated);
+  const Temperature at = warmer.value_or(stated);
+  if (at > warmest_paste)
+    return fmt::format("of {} (then let it cool to {} before meal and hides)",
+                       write_temperature(at, units), write_temperature(warmest_paste, units));
+  return fmt::format("of {} to {}", write_temperature(at, units),
+                     write_temperature(warmest_paste, units));
+}
+
+void add_pouring(Sheet &sheet, const Batch &batch, UnitSystem units) {
+  std::string text = fmt::format(
+      "Pour the soda water into the alum water SLOWLY: {} portions or more, stirring. Wait each "
+      "time until the foam is down. If it climbs: stop pouring, keep stirring. About {} of gas "
+      "comes off.",
+      pouring_portions, write_volume(batch.liquor.carbon_dioxide, units, 2));
+  if (batch.liquor.acidity) {
+    const auto &acidity = *batch.liquor.acidity;
+    text +=
+        fmt::format(" A pH strip now should show about {:.0f} ({:.0f} to {:.0f}); if it shows "
+                    "more, there is too much soda: stop and look for the mistake.",
+                    acidity.ph, acidity.ph - 2.0 * acidity.ph_sd, acidity.ph + 2.0 * acidity.ph_sd);
+  }
+  sheet.steps.push_back({std::move(text), {}});
 }
 
 void add_mixing_steps(Sheet &sheet, const DayResults &results, UnitSystem units) {
   const Batch &batch = results.batch;
   const bool two_waters = batch.soda_water > 0.0 * litre;
+  const auto salt = amounts_of(results, Role::salt, units);
+  const auto soda = amounts_of(results, Role::soda, units);
   SheetStep first{
       fmt::format("Alum water. Water {} into the bucket; stir in the alum until clear.",
                   water_warmth(batch.liquor.alum_water, batch.liquor.temperature, units)),
-      {water_amount(batch.alum_water, "water", results, units)}};
+      {water_amount(batch.alum_water, results, units)}};
   append(first.amounts, amounts_of(results, Role::alum, units));
-  auto salt_and_soda = amounts_of(results, Role::salt, units);
-  const auto soda = amounts_of(results, Role::soda, units);
-  append(salt_and_soda, soda);
-  const std::string both = soda.empty() ? "salt" : "salt and soda";
   if (two_waters) {
     sheet.steps.push_back(std::move(first));
     SheetStep second{
-        fmt::format("{} water. In a second vessel stir the {} into water {} until clear.",
-                    soda.empty() ? "Salt" : "Soda", both,
+        fmt::format("{} water. In the second vessel stir the {} into water {} until clear.",
+                    soda.empty() ? "Salt" : "Soda", soda.empty() ? "salt" : "salt and soda",
                     water_warmth(batch.liquor.soda_water, batch.liquor.temperature, units)),
-        {water_amount(batch.soda_water, "water", results, units)}};
-    append(second.amounts, salt_and_soda);
+        {water_amount(batch.soda_water, results, units)}};
+    append(second.amounts, salt);
+    append(second.amounts, soda);
     sheet.steps.push_back(std::move(second));
-  } else if (soda.empty()) {
-    first.text =
-        fmt::format("Liquor. Water {} into the bucket; stir in the alum and the salt until clear.",
-                    water_warmth(batch.liquor.mixed, batch.liquor.temperature, units));
-    append(first.amounts, salt_and_soda);
-    sheet.steps.push_back(std::move(first));
   } else {
-    first.text += " Then stir in the salt.";
-    append(first.amounts, amounts_of(results, Role::salt, units));
+    first.text =
+        fmt::format("Liquor. Water {} into the bucket; stir in alum and salt until clear{}.",
+                    water_warmth(batch.liquor.mixed, batch.liquor.temperature, units),
+                    soda.empty() ? "" : "; keep back enough of the water to dissolve the soda");
+    append(first.amounts, salt);
     sheet.steps.push_back(std::move(first));
-    sheet.steps.push_back(
-        {"Soda, dissolved in as little warm water as it needs, kept back from the water above.",
-         soda});
+    if (!soda.empty())
+      sheet.steps.push_back(
+          {"Soda water. Stir the soda into the water kept back until clear.", soda});
   }
-  if (!soda.empty())
-    sheet.steps.push_back(
-        {fmt::format("Pour the soda water into the alum water SLOWLY: {} portions or more, "
-                     "stirring. Wait each time until the foam is down. If it climbs: stop pouring, "
-                     "keep stirring. About {} of gas comes off.",
-                     pouring_portions, write_volume(batch.liquor.carbon_dioxide, units)),
-         {}});
+  if (!soda.empty()) add_pouring(sheet, batch, units);
   if (auto meal = amounts_of(results, Role::meal, units); !meal.empty())
-    sheet.steps.push_back(
-        {"Meal, by handfuls, beaten in until the paste clings to the hide and does not run.",
-         std::move(meal)});
+    sheet.steps.push_back({"Meal, by handfuls, beaten in until the paste clings to the hide and "
+                           "does not run. The weight is a guide: the feel decides.",
+                           std::move(meal)});
   if (auto extras = amounts_of(results, Role::extra, units); !extras.empty())
     sheet.steps.push_back({"Beat in.", std::move(extras)});
 }
@@ -148,17 +157,10 @@ std::string area_meant(const DayResults &results) {
   return text + ". \u00b1 is one standard deviation.";
 }
 
-std::string acidity_line(const Batch &batch) {
-  if (!batch.liquor.acidity) return "";
-  const auto &acidity = *batch.liquor.acidity;
-  return fmt::format("A pH strip in the clear liquor should show {:.1f} to {:.1f}.",
-                     acidity.ph - acidity.ph_sd, acidity.ph + acidity.ph_sd);
-}
-
 std::string sizing_line(const DayResults &results, UnitSystem units) {
   const Batch &batch = results.batch;
   return fmt::format("{} of paste, sized to be enough with {} chance; {} of it is working loss; "
-                     "about {} goes on the hides.",
+                     "about {} goes on the hides, the rest is reserve.",
                      write_volume(batch.paste, units), write_percent(results.day.chance, 2),
                      write_percent(results.day.working_loss, 2),
                      write_volume(batch.paste_on_hides, units));
@@ -181,9 +183,39 @@ void add_common(Sheet &sheet, const DayResults &results, Level from) {
   for (const auto &check : results.checks)
     if (check.level >= from) sheet.findings.push_back({check.level, check.text});
   for (const auto &caution : results.cautions) sheet.cautions.emplace_back(caution.text);
-  for (auto &&line : {area_meant(results), acidity_line(results.batch), cost_line(results)})
+  for (auto &&line : {area_meant(results), cost_line(results)})
     if (!line.empty()) sheet.remarks.push_back(line);
   sheet.sources = results.sources;
+}
+
+/// Steps after mixing: spread, wait, turn.
+void add_hide_steps(Sheet &sheet, const DayResults &results, UnitSystem units) {
+  const Batch &batch = results.batch;
+  const Duration time = results.day.recipe.time_on_hide;
+  const Volume one_coat = batch.paste_on_hides / static_cast<double>(batch.coats);
+  std::string spread =
+      fmt::format("Spread {} on the flesh side of each hide, edges too: {} for all",
+                  write_length(batch.coat, units), write_volume(one_coat, units));
+  if (batch.coats > 1)
+    spread +=
+        fmt::format(". {} in all, a day apart: scrape the old one off first, and not back into "
+                    "the bucket. Keep the rest covered, not sealed; stir before use",
+                    coats_in_words(batch.coats));
+  sheet.steps.push_back({spread + ".", {}});
+  std::string leave = fmt::format("Leave it on {}{}, cool.", write_duration(time),
+                                  batch.coats > 1 ? ", counted from the first coat" : "");
+  if (time >= 3.0 * days)
+    leave += " After 2 to 3 days fold along the backbone, flesh to flesh, and turn, so that each "
+             "wool side airs.";
+  sheet.steps.push_back({leave + " Look for loosening wool every day.", {}});
+}
+
+/// What is mixed in one go, where the bucket does not hold it all.
+DayResults one_lot_of(const DayResults &results) {
+  DayResults lot = results;
+  lot.batch = one_lot(results.batch);
+  lot.portions = measure_batch(lot.batch, lot.workshop);
+  return lot;
 }
 
 } // namespace
@@ -201,31 +233,29 @@ Result<DayResults> work_out(Day day, Workshop workshop, UnitSystem units) {
 }
 
 Sheet make_card(const DayResults &results, UnitSystem units) {
-  const Batch &batch = results.batch;
-  const Recipe &recipe = results.day.recipe;
+  const int lots = results.batch.lots;
+  const DayResults lot = lots > 1 ? one_lot_of(results) : results;
   Sheet sheet;
   sheet.title = "Mixing card " + results.day.date;
-  sheet.subtitle = fmt::format("{} \u00b7 {} hides \u00b7 {}", recipe.title, batch.hides.size(),
-                               sizing_line(results, units));
+  sheet.subtitle =
+      fmt::format("{} \u00b7 {} \u00b7 {}", results.day.recipe.title,
+                  hides_in_words(results.batch.hides.size()), sizing_line(results, units));
   add_common(sheet, results, Level::note);
-  sheet.steps.push_back(
-      {fmt::format("Goggles, gloves, dust mask. A bucket that is not metal, of at least {}.",
-                   write_volume(batch.bucket, units)),
-       {}});
-  add_mixing_steps(sheet, results, units);
-  sheet.steps.push_back(
-      {fmt::format("Spread {} on the flesh side of each hide, edges too{}.",
-                   write_length(batch.coat, units),
-                   batch.coats == 1 ? std::string()
-                                    : fmt::format("; {} in all, a day apart, the old one scraped "
-                                                  "off first. Keep the rest covered, not sealed",
-                                                  coats_in_words(batch.coats))),
-       {}});
-  sheet.steps.push_back(
-      {fmt::format("Leave it on {}, cool. After 2 to 3 days fold along the backbone and turn, so "
-                   "that each wool side airs. Look for loosening wool every day.",
-                   write_duration(recipe.time_on_hide)),
-       {}});
+  if (says_stop(results.checks))
+    sheet.steps.push_back({"DO NOT MIX until each STOP above is put right.", {}});
+  std::string ready =
+      fmt::format("Goggles, gloves, dust mask; water at hand to rinse eyes. A bucket, "
+                  "not metal, of at least {}",
+                  write_volume(lot.batch.bucket, units));
+  if (lot.batch.second_vessel > 0.0 * litre)
+    ready +=
+        fmt::format(", and a second vessel of {}", write_volume(lot.batch.second_vessel, units));
+  ready += ".";
+  if (lots > 1)
+    ready += fmt::format(" The amounts below are ONE LOT OF {0}: mix it {0} times.", lots);
+  sheet.steps.push_back({ready, {}});
+  add_mixing_steps(sheet, lot, units);
+  add_hide_steps(sheet, results, units);
   constexpr std::size_t most_hides = 12;
   sheet.tables.push_back(hide_table(results, units, most_hides));
   sheet.tables.back().compact = true;
@@ -277,11 +307,15 @@ Sheet make_report(const DayResults &results, UnitSystem units) {
   add("bucket, at least", write_volume(batch.bucket, units));
   add("basicity", write_percent(batch.liquor.basicity, 3));
   add("carbon dioxide at 20 \u00b0C", write_volume(batch.liquor.carbon_dioxide, units));
+  if (batch.liquor.acidity)
+    add("pH, by a line between two figures",
+        fmt::format("{:.1f} \u00b1 {:.1f}", batch.liquor.acidity->ph, batch.liquor.acidity->ph_sd));
   add("alum offer on fleshed weight", write_percent(batch.offer, 2));
   sheet.tables.push_back(std::move(figures));
   for (const auto &exchange : batch.exchanges)
     sheet.remarks.push_back(write_exchange(exchange, units, results.workshop.scale));
   sheet.remarks.insert(sheet.remarks.begin(), sizing_line(results, units));
+  for (const auto &note : results.day.recipe.notes) sheet.remarks.push_back("Recipe: " + note);
   return sheet;
 }
 

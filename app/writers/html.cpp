@@ -79,7 +79,7 @@ double estimated_lines(const Sheet &sheet) {
   double sum = 2.5 + lines(sheet.subtitle, 100);
   for (const auto &finding : sheet.findings)
     sum += finding.level == Level::stop ? 1.6 * lines(finding.text, 62)
-                                        : 0.3 + lines(finding.text, 92);
+                                        : 0.6 + 0.9 * lines(finding.text, 92);
   double care = 0.0;
   for (const auto &caution : sheet.cautions) care += 0.18 + 0.9 * lines(caution, 48);
   sum += 2.0 + care / 2.0;
@@ -92,7 +92,8 @@ double estimated_lines(const Sheet &sheet) {
     double cells = 0.0;
     for (const auto &row : table.rows) {
       std::size_t width = 0;
-      for (const auto &cell : row) width += cell.size() + 2;
+      for (const auto &cell : row)
+        width += (table.compact ? std::min<std::size_t>(cell.size(), 37) : cell.size()) + 2;
       cells += 0.88 * lines(std::string(width, ' '), table.compact ? 50 : 104);
     }
     sum += 1.6 + (table.compact ? cells / 2.0 + 0.5 : cells + 1.0);
@@ -112,7 +113,7 @@ double body_points(const Sheet &sheet, Paper paper) {
   constexpr double smallest = 6.5;
   // Lines of 11 points on a page less its margins: A4 is 297 mm high and 210 wide, Letter 279.4 and
   // 215.9. Smaller type fits more lines and more characters in each, so the size goes by the root.
-  const double room = paper == Paper::a4 ? 59.0 : 55.5;
+  const double room = paper == Paper::a4 ? 56.5 : 52.5;
   return std::clamp(full * std::sqrt(room / estimated_lines(sheet)), smallest, full);
 }
 
@@ -138,11 +139,20 @@ void write_step(std::string &out, const SheetStep &step) {
   out += "</li>\n";
 }
 
+/// A text cut short for a narrow place, between characters.
+std::string shortened(const std::string &text) {
+  constexpr std::size_t longest = 36;
+  if (text.size() <= longest) return text;
+  std::size_t end = longest;
+  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U) --end;
+  return text.substr(0, end) + "\u2026";
+}
+
 void write_compact(std::string &out, const SheetTable &table) {
   out += "<ul class=\"run\">\n";
   for (const auto &row : table.rows) {
-    out += "<li><b>" + escaped(row.front()) + "</b>";
-    for (std::size_t i = 1; i + 1 < row.size(); ++i) out += " \u00b7 " + escaped(row[i]);
+    out += "<li><b>" + escaped(shortened(row.front())) + "</b>";
+    for (std::size_t i = 1; i + 1 < row.size(); ++i) out += " \u00b7 " + escaped(shortened(row[i]));
     out += " \u00b7 <b>" + escaped(row.back()) + "</b></li>\n";
   }
   out += "</ul>\n";

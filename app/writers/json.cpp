@@ -105,6 +105,7 @@ std::string batch_json(const DayResults &results) {
                       {"basicity_sd", results.portions.basicity_sd}};
   json["liquor"] = liquor_json(batch.liquor);
   json["bucket_ml"] = count(batch.bucket, millilitre);
+  json["lots"] = batch.lots;
   json["offer"] = batch.offer.value;
   json["offer_sd"] = batch.offer.value * batch.offer_spread.value;
   json["cost"] = results.day.currency.empty() ? Json(nullptr) : Json(count(batch.cost, tender));

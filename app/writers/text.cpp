@@ -62,18 +62,22 @@ void write_amounts(std::string &out, const std::vector<SheetAmount> &amounts) {
   std::size_t name = 0;
   for (const auto &amount : amounts) name = std::max(name, length_of(amount.name));
   name = std::min<std::size_t>(name, 44);
+  std::size_t weight = 8;
+  for (const auto &amount : amounts) weight = std::max(weight, length_of(amount.weight));
+  const std::size_t indent = 13 + weight + 2;
   for (const auto &amount : amounts) {
-    std::string line = "         [ ] " + padded(amount.weight, 12) + padded(amount.name, name);
+    std::string line =
+        "         [ ] " + padded(amount.weight, weight + 2) + padded(amount.name, name);
     line.erase(line.find_last_not_of(' ') + 1);
     const std::string measure = printable(amount.measure);
     if (measure.empty()) {
       out += line + "\n";
-    } else if (name + 25 + 3 + length_of(measure) <= width) {
-      out += padded(line, name + 25) + "   " + measure + "\n";
+    } else if (name + indent + 3 + length_of(measure) <= width) {
+      out += padded(line, name + indent) + "   " + measure + "\n";
     } else {
-      out += line + "\n" + std::string(25, ' ') + measure + "\n";
+      out += line + "\n" + std::string(indent, ' ') + measure + "\n";
     }
-    if (!amount.note.empty()) out += wrapped(std::string(25, ' '), amount.note);
+    if (!amount.note.empty()) out += wrapped(std::string(indent, ' '), amount.note);
   }
 }
 

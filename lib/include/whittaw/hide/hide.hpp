@@ -49,11 +49,16 @@ inline constexpr Spread own_areal_mass_spread{0.12};
 
 namespace detail {
 
-/// Splits a law's spread into the part that all its hides share and the part of each hide.
-inline Estimate<Area> by_law(Area value, Spread spread, std::string_view name) {
-  const Area shared = spread.value * std::sqrt(shared_variance.value) * value;
-  const Area own = spread.value * std::sqrt(1.0 - shared_variance.value) * value;
-  return {value, own, {{name, shared}}};
+/// The part of a law's spread that all its hides share, and the part of each hide.
+inline double shared_part(Spread spread) { return spread.value * std::sqrt(shared_variance.value); }
+inline double own_part(Spread spread) {
+  return spread.value * std::sqrt(1.0 - shared_variance.value);
+}
+
+/// An area by a law whose shared error, named, is in the coefficient that multiplies (`sign` 1) or
+/// divides (`sign` -1).
+inline Estimate<Area> by_law(Area value, Spread spread, std::string_view name, double sign) {
+  return {value, own_part(spread) * value, {{name, sign * shared_part(spread) * value}}};
 }
 
 inline Problem no_weight_law(const Species &species) {
@@ -69,20 +74,20 @@ inline Result<HideArea> flayed_area(const Hide &hide) {
     if (!species.weight_law) return no_weight_law(species);
     const WeightLaw &law = *species.weight_law;
     const Area area = std::pow(count(live->mass, kilogram), law.exponent) * law.coefficient;
-    const auto estimate = by_law(area, law.spread, species.weight_law_error);
+    const auto estimate = by_law(area, law.spread, species.weight_law_error, 1.0);
     return HideArea{estimate, estimate, "live weight", law.source};
   }
   if (const auto *green = std::get_if<GreenWeight>(&hide.measure)) {
     if (green->own) {
       const auto estimate =
-          by_law(green->mass / *green->own, own_areal_mass_spread, "own mass by area");
+          by_law(green->mass / *green->own, own_areal_mass_spread, "own mass by area", -1.0);
       return HideArea{estimate,
                       estimate,
                       "green weight, own figure",
                       {"the workshop's own mass by area", Mark::own}};
     }
     const auto estimate = by_law(green->mass / species.green.areal_mass, species.green.spread,
-                                 species.green_law_error);
+                                 species.green_law_error, -1.0);
     return HideArea{estimate, estimate, "green weight", species.green.source};
   }
   if (const auto *tape = std::get_if<Tape>(&hide.measure)) {
@@ -104,20 +109,28 @@ inline Result<HideArea> flayed_area(const Hide &hide) {
   return HideArea{estimate, estimate, "known area", {"as stated by the user", Mark::own}};
 }
 
-/// What the trim leaves: from the widths where they were read, else the table's share.
+/// What the trim leaves: by the tape's own lengths where there is one, else the table's share,
+/// whose error all hides of the trim share.
 inline Estimate<Area> trimmed_area(const Hide &hide, const Estimate<Area> &flayed) {
   if (hide.trim == Trim::whole) return flayed;
   const auto &row = trim_row(hide.trim);
-  double kept = row.kept.value;
-  if (const auto *tape = std::get_if<Tape>(&hide.measure); tape && tape->widths.size() > 2) {
-    const Area cut =
-        hide.trim == Trim::square ? inscribed_rectangle(*tape) : inscribed_ellipse(*tape);
-    kept = std::min(1.0, count(cut, flayed.value));
+  const auto *tape = std::get_if<Tape>(&hide.measure);
+  if (tape == nullptr || tape->widths.size() == 2) {
+    auto left = row.kept.value * flayed;
+    add_shared(left.shared, row.error, row.spread.value * left.value);
+    return left;
   }
-  auto trimmed = kept * flayed;
-  trimmed.own_sd =
-      detail::root_sum_square(trimmed.own_sd, row.spread.value * trimmed.value, square_metre);
-  return trimmed;
+  if (tape->widths.size() == 1) { // the very rectangle that was read, or the ellipse in it
+    const double of = hide.trim == Trim::square ? 1.0 : std::numbers::pi / 4.0;
+    const double spread =
+        std::hypot(width_reading_spread.value, laying_spread.value, cutting_spread.value);
+    return estimate(of * tape->length * tape->widths.front(), Spread{spread});
+  }
+  const Area cut =
+      hide.trim == Trim::square ? inscribed_rectangle(*tape) : inscribed_ellipse(*tape);
+  auto left = std::min(1.0, count(cut, flayed.value)) * flayed;
+  left.own_sd = root_sum_square(left.own_sd, cutting_spread.value * left.value, square_metre);
+  return left;
 }
 
 } // namespace detail
@@ -137,18 +150,49 @@ inline Result<HideArea> hide_area(const Hide &hide) {
 inline constexpr Share fleshed_of_green{0.85};
 inline constexpr Spread fleshed_of_green_spread{0.10};
 
-/// The fleshed weight of what is pasted: as weighed, else green weight less the fleshings, else
-/// from the area. Its error is its own where it was weighed.
+inline constexpr std::string_view fleshings_error = "fleshings";
+
+/// The fleshed weight of what is pasted, wool or hair on: as weighed (after trimming), else green
+/// weight less the fleshings and what is trimmed, else from the area. The species' mass by area,
+/// and the share of fleshings, are errors that hides share.
 inline Estimate<Mass> fleshed_weight(const Hide &hide, const HideArea &area) {
   if (hide.fleshed_weight) return {*hide.fleshed_weight, 0.01 * *hide.fleshed_weight, {}};
-  const double kept = count(area.trimmed.value, area.flayed.value);
-  if (const auto *green = std::get_if<GreenWeight>(&hide.measure))
-    return estimate(kept * fleshed_of_green.value * green->mass, fleshed_of_green_spread);
-  const Species &species = *hide.species;
-  auto weight = scale(area.trimmed, fleshed_of_green.value * species.green.areal_mass);
-  const double law = std::hypot(species.green.spread.value, fleshed_of_green_spread.value);
-  detail::add_shared(weight.shared, species.green_law_error, law * weight.value);
+  if (const auto *green = std::get_if<GreenWeight>(&hide.measure)) {
+    const double kept = count(area.trimmed.value, area.flayed.value);
+    return shared_estimate(kept * fleshed_of_green.value * green->mass, fleshed_of_green_spread,
+                           fleshings_error);
+  }
+  const GreenLaw &law = hide.species->green;
+  auto weight = scale(area.trimmed, fleshed_of_green.value * law.areal_mass);
+  weight.own_sd =
+      detail::root_sum_square(weight.own_sd, detail::own_part(law.spread) * weight.value, kilogram);
+  detail::add_shared(weight.shared, hide.species->green_law_error,
+                     detail::shared_part(law.spread) * weight.value);
+  detail::add_shared(weight.shared, fleshings_error, fleshed_of_green_spread.value * weight.value);
   return weight;
+}
+
+/// Area over fleshed weight, the figure that turns a coat into an offer. Where one follows from the
+/// other, only the mass by area and the fleshings are uncertain.
+inline Estimate<double> area_per_weight(const Hide &hide, const HideArea &area,
+                                        const Estimate<Mass> &weight) {
+  const double value = count(area.trimmed.value, square_metre) / count(weight.value, kilogram);
+  if (hide.fleshed_weight) {
+    const double own = std::hypot(count(area.trimmed.own_sd, area.trimmed.value),
+                                  count(weight.own_sd, weight.value));
+    Estimate<double> result{value, own * value, {}};
+    for (const auto &error : area.trimmed.shared)
+      detail::add_shared(result.shared, error.name, count(error.sd, area.trimmed.value) * value);
+    return result;
+  }
+  const auto *green = std::get_if<GreenWeight>(&hide.measure);
+  const bool own_figure = green != nullptr && green->own.has_value();
+  const Spread spread = own_figure ? own_areal_mass_spread : hide.species->green.spread;
+  const std::string_view name = own_figure ? "own mass by area" : hide.species->green_law_error;
+  return {value,
+          detail::own_part(spread) * value,
+          {{name, -detail::shared_part(spread) * value},
+           {fleshings_error, -fleshed_of_green_spread.value * value}}};
 }
 
 } // namespace whittaw

@@ -22,6 +22,9 @@ struct WeightLaw {
   /// Live weights beyond these are more likely a slip of the pen (common practice).
   Mass lightest = 0.0 * kilogram;
   Mass heaviest = 0.0 * kilogram;
+  /// Live weights that the law was fitted on; the same where it is not known.
+  Mass fitted_from = lightest;
+  Mass fitted_to = heaviest;
 };
 
 /// Mass of one square metre of green (fresh, unsalted) skin with hair or wool on.
@@ -50,9 +53,19 @@ namespace detail {
 inline constexpr std::string_view no_green_source =
     "mass of green skin by area: no table found; weigh and tape a few of your own";
 inline constexpr double flayed_of_body = 0.75; ///< flayed skin over body surface
+/// Of cows and of calves alike.
+inline constexpr WeightLaw cattle_law{flayed_of_body * 0.14 * square_metre,
+                                      0.57,
+                                      {0.15},
+                                      {"Brody 1945 as given by Pares-Casanova 2018, body surface "
+                                       "of cattle, times 0.75 for the flayed "
+                                       "skin",
+                                       Mark::seen},
+                                      15.0 * kilogram,
+                                      1300.0 * kilogram};
 } // namespace detail
 
-inline constexpr std::array<Species, 9> species_table{{
+inline constexpr std::array<Species, 10> species_table{{
     {"goat",
      {"kid", "buck", "doe"},
      WeightLaw{0.064 * square_metre,
@@ -62,7 +75,9 @@ inline constexpr std::array<Species, 9> species_table{{
                 "of 8.3-23.1 kg",
                 Mark::calculated},
                1.5 * kilogram,
-               140.0 * kilogram},
+               140.0 * kilogram,
+               8.3 * kilogram,
+               23.1 * kilogram},
      {2.5 * kilogram_per_square_metre,
       {0.20},
       {"Salehi et al. 2014, 200 goat skins: 2.28 kg/m2 (females) and 2.62 (males)", Mark::seen}},
@@ -82,19 +97,22 @@ inline constexpr std::array<Species, 9> species_table{{
      "sheep weight law",
      "sheep green weight"},
     {"cattle",
-     {"calf", "cow", "heifer", "steer"},
-     WeightLaw{
-         detail::flayed_of_body * 0.14 * square_metre,
-         0.57,
-         {0.15},
-         {"Brody 1945 as given by Pares-Casanova 2018, body surface of cattle, times 0.75 for "
-          "the flayed skin",
-          Mark::seen},
-         15.0 * kilogram,
-         1300.0 * kilogram},
-     {7.0 * kilogram_per_square_metre, {0.30}, {detail::no_green_source, Mark::assumption}},
+     {"cow", "heifer", "steer", "bull"},
+     detail::cattle_law,
+     {6.8 * kilogram_per_square_metre,
+      {0.20},
+      {"SLTC Journal, Criteria for the estimation of yield of leather from cattle hides, 477 "
+       "hides, "
+       "fleshed 5.15 to 6.55 kg/m2 (abstract), over 0.85 for the fleshings",
+       Mark::calculated}},
      "cattle weight law",
      "cattle green weight"},
+    {"calf",
+     {},
+     detail::cattle_law,
+     {4.5 * kilogram_per_square_metre, {0.30}, {detail::no_green_source, Mark::assumption}},
+     "cattle weight law",
+     "calf green weight"},
     {"rabbit",
      {"hare"},
      WeightLaw{0.80 * 0.110 * square_metre,

@@ -79,6 +79,17 @@ inline Area simpson(std::span<const Length> at, std::span<const Length> widths) 
   return sum;
 }
 
+/// What the trapezoidal rule misses by the curve of the outline, to first order: the end correction
+/// of Euler and Maclaurin, with the slopes of the outermost strips. Zero for straight sides.
+/// source: Abramowitz and Stegun, Handbook of Mathematical Functions, 25.4.3 (from memory).
+inline Area end_correction(std::span<const Length> at, std::span<const Length> widths) {
+  if (at.size() < 3) return 0.0 * square_metre;
+  const std::size_t last = at.size() - 1;
+  return ((at[1] - at[0]) * (widths[1] - widths[0]) +
+          (at[last] - at[last - 1]) * (widths[last - 1] - widths[last])) /
+         12.0;
+}
+
 /// Simpson wants an odd number of widths, and strips of each pair within a factor of two.
 inline bool simpson_fits(std::span<const Length> at) {
   if (at.size() < 3 || at.size() % 2 == 0) return false;
@@ -150,7 +161,9 @@ inline TapeArea tape_area(const Tape &tape) {
   const Area value = between + 0.75 * beyond;
   // A flat guess from 0.5 to 1 of `beyond` has a standard deviation of 0.25 / sqrt(3).
   const double ends = 0.25 / std::numbers::sqrt3 * count(beyond, square_metre);
-  const double rules = smooth ? 0.5 * count(between - by_trapezoid, square_metre) : 0.0;
+  const Area by_rule =
+      smooth ? 0.5 * (between - by_trapezoid) : 2.0 * detail::end_correction(at, tape.widths);
+  const double rules = count(by_rule, square_metre);
   const double limp = std::hypot(reading, laying_spread.value) * count(value, square_metre);
   const double sd = std::hypot(limp, ends, rules);
   return {{value, sd * square_metre, {}}, smooth ? TapeRule::simpson : TapeRule::trapezoid};

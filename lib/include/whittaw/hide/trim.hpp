@@ -3,10 +3,14 @@
 
 #include <whittaw/hide/tape.hpp>
 
+#include <algorithm>
 #include <array>
+#include <cmath>
 #include <numbers>
 #include <optional>
+#include <span>
 #include <string_view>
+#include <vector>
 
 namespace whittaw {
 
@@ -17,8 +21,9 @@ struct TrimRow {
   std::string_view name;
   std::string_view cut_off; ///< in words
   Share kept;
-  Spread spread;
+  Spread spread; ///< of the share, an error that all hides of the trim share
   Source source;
+  std::string_view error; ///< its name
 };
 
 /// Shares kept where the outline is not known. A skin is about 1.095 x length x width (see
@@ -30,21 +35,24 @@ inline constexpr std::array<TrimRow, 3> trim_table{{
      "nothing beyond head and shanks",
      {1.0},
      {0.0},
-     {"flayed skin, head and shanks off", Mark::practice}},
+     {"flayed skin, head and shanks off", Mark::practice},
+     "trim whole"},
     {Trim::square,
      "square",
      "belly flaps, neck and leg ends, to straight sides",
      {1.0 / length_by_width_factor},
      {0.05},
      {"rectangle of length x width over skin area, calculated from Salehi et al. 2014",
-      Mark::calculated}},
+      Mark::calculated},
+     "trim square"},
     {Trim::ellipse,
      "ellipse",
      "corners, belly flaps and leg ends, to a rough ellipse",
      {std::numbers::pi / 4.0 / length_by_width_factor},
      {0.07},
      {"ellipse in the rectangle of length x width, calculated from Salehi et al. 2014",
-      Mark::calculated}},
+      Mark::calculated},
+     "trim ellipse"},
 }};
 
 constexpr const TrimRow &trim_row(Trim trim) { return trim_table[static_cast<std::size_t>(trim)]; }
@@ -55,43 +63,55 @@ constexpr std::optional<Trim> find_trim(std::string_view name) {
   return std::nullopt;
 }
 
+namespace detail {
+/// Places to look at along the backbone: an even grid and every station, rising.
+inline std::vector<Length> grid_with_stations(std::span<const Length> at, Length length,
+                                              int steps) {
+  std::vector<Length> places(at.begin(), at.end());
+  for (int i = 0; i <= steps; ++i) places.push_back(i / static_cast<double>(steps) * length);
+  std::sort(places.begin(), places.end());
+  return places;
+}
+} // namespace detail
+
+/// One standard deviation of a cut made by eye along a line that fits the hide: an assumption.
+inline constexpr Spread cutting_spread{0.03};
+
 /// The largest rectangle across the backbone that lies within the widths read.
 inline Area inscribed_rectangle(const Tape &tape) {
   const auto at = detail::stations(tape);
-  constexpr int steps = 64;
-  std::array<double, steps + 1> width{};
-  for (int i = 0; i <= steps; ++i)
-    width[static_cast<std::size_t>(i)] =
-        count(width_at(at, tape.widths, i / double{steps} * tape.length), metre);
-  double best = 0.0;
-  for (std::size_t from = 0; from < steps; ++from) {
-    double narrowest = width[from];
-    for (std::size_t to = from + 1; to <= steps; ++to) {
+  const auto places = detail::grid_with_stations(at, tape.length, 64);
+  std::vector<Length> width;
+  width.reserve(places.size());
+  for (const auto &place : places) width.push_back(width_at(at, tape.widths, place));
+  Area best = 0.0 * square_metre;
+  for (std::size_t from = 0; from < places.size(); ++from) {
+    Length narrowest = width[from];
+    for (std::size_t to = from + 1; to < places.size(); ++to) {
       narrowest = std::min(narrowest, width[to]);
-      best = std::max(best, narrowest * static_cast<double>(to - from) / steps);
+      best = std::max(best, narrowest * (places[to] - places[from]));
     }
   }
-  return best * metre * tape.length;
+  return best;
 }
 
 /// The largest ellipse centred half-way along the backbone that lies within the widths read.
 inline Area inscribed_ellipse(const Tape &tape) {
   const auto at = detail::stations(tape);
+  const auto places = detail::grid_with_stations(at, tape.length, 48);
   constexpr int sizes = 16;
-  constexpr int steps = 48;
-  double best = 0.0;
+  Area best = 0.0 * square_metre;
   for (int size = sizes / 2; size <= sizes; ++size) {
-    const double along = size / double{sizes}; // long axis over the length
-    double across = 1e300;                     // short axis, metres
-    for (int i = 1; i < steps; ++i) {
-      const double u = 2.0 * i / steps - 1.0; // -1 to 1 along the long axis
-      const Length place = 0.5 * (1.0 + u * along) * tape.length;
-      across =
-          std::min(across, count(width_at(at, tape.widths, place), metre) / std::sqrt(1.0 - u * u));
+    const Length half = 0.5 * size / sizes * tape.length; // half the long axis
+    Length across = 1e9 * metre;                          // the short axis
+    for (const auto &place : places) {
+      const double u = count(place - 0.5 * tape.length, half);
+      if (u * u > 1.0 - 1e-9) continue;
+      across = std::min(across, width_at(at, tape.widths, place) / std::sqrt(1.0 - u * u));
     }
-    best = std::max(best, along * across);
+    best = std::max(best, std::numbers::pi / 2.0 * half * across);
   }
-  return std::numbers::pi / 4.0 * best * metre * tape.length;
+  return best;
 }
 
 } // namespace whittaw

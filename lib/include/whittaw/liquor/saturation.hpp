@@ -67,4 +67,32 @@ inline std::vector<Saturation> saturation(Mass water, std::span<const Dissolving
   return rows;
 }
 
+/// Added to the table's temperature: alum chills the water that it dissolves in, and a shed is
+/// cold. An assumption.
+inline constexpr double dissolving_margin_celsius = 3.0;
+
+/// Temperature at which all of these dissolve with the margin, in whole degrees; nothing if they do
+/// at `stated`, or at none up to 60 degrees, or only below it.
+inline std::optional<Temperature> warmer_to_dissolve(std::span<const Saturation> salts,
+                                                     Temperature stated) {
+  std::optional<Temperature> warmest;
+  for (const auto &salt : salts) {
+    if (!salt.overfull() || !salt.needs || *salt.needs <= stated) continue;
+    const auto enough =
+        degrees_celsius(std::ceil(celsius_value(*salt.needs) + dissolving_margin_celsius));
+    if (!warmest || enough > *warmest) warmest = enough;
+  }
+  return warmest;
+}
+
+/// Temperature below which something crystallises out of the liquor; nothing if none does above
+/// freezing.
+inline std::optional<Temperature> crystallises_below(std::span<const Saturation> salts) {
+  std::optional<Temperature> highest;
+  for (const auto &salt : salts)
+    if (salt.needs && *salt.needs > solubility_from && (!highest || *salt.needs > *highest))
+      highest = salt.needs;
+  return highest;
+}
+
 } // namespace whittaw

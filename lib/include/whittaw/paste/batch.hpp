@@ -8,17 +8,24 @@
 #include <whittaw/paste/day.hpp>
 #include <whittaw/quantity/chance.hpp>
 
+#include <algorithm>
+#include <cmath>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace whittaw {
 
+/// One standard deviation of a coat spread by hand against the thickness asked for, the same for a
+/// whole day: an assumption.
+inline constexpr Spread coat_spread{0.10};
+inline constexpr std::string_view coat_error = "coat";
+
 struct BatchHide {
   HideArea area;
   Estimate<Mass> fleshed_weight;
   Volume one_coat = 0.0 * litre; ///< expected use of one coat
-  Estimate<double> offer;        ///< of the recipe's alum on fleshed weight; see offer_of
+  Estimate<double> offer; ///< of the recipe's alum on fleshed weight; the coat spread as stated
 };
 
 struct Ingredient {
@@ -70,11 +77,13 @@ struct Batch {
   double times_recipe = 0.0;
   std::vector<Ingredient> ingredients;
   std::vector<Exchange> exchanges;
-  std::vector<Missing> missing;
+  std::vector<Missing> missing; ///< stands among the ingredients too, without a bag
   Volume alum_water = 0.0 * litre;
   Volume soda_water = 0.0 * litre;
   BatchLiquor liquor;
   Volume bucket = 0.0 * litre;
+  Volume second_vessel = 0.0 * litre; ///< for the soda water; none for a recipe with one water
+  int lots = 1; ///< equal lots that the day's bucket asks for; all figures are of the whole batch
   Offer offer;
   Spread offer_spread;
   Money cost = 0.0 * tender; ///< of what is priced
@@ -82,23 +91,6 @@ struct Batch {
 };
 
 namespace detail {
-
-/// Offer of one hide: recipe's alum on an area over fleshed weight. Where the weight itself comes
-/// from the area, the area's error cancels and the mass by area alone is left.
-inline Estimate<double> offer_of(const Hide &hide, const BatchHide &of, ArealMass alum) {
-  const double value = count(alum * of.area.trimmed.value, of.fleshed_weight.value);
-  const bool from_area = !hide.fleshed_weight && !std::holds_alternative<GreenWeight>(hide.measure);
-  if (from_area) {
-    const double law = std::hypot(hide.species->green.spread.value, fleshed_of_green_spread.value);
-    return {value, 0.0, {{hide.species->green_law_error, -law * value}}};
-  }
-  const double own = std::hypot(count(of.area.trimmed.own_sd, of.area.trimmed.value),
-                                count(of.fleshed_weight.own_sd, of.fleshed_weight.value));
-  Estimate<double> offer{value, own * value, {}};
-  for (const auto &error : of.area.trimmed.shared)
-    add_shared(offer.shared, error.name, count(error.sd, of.area.trimmed.value) * value);
-  return offer;
-}
 
 inline std::optional<Money> cost_from(const std::vector<Bag> &shelf, std::optional<std::size_t> bag,
                                       Mass mass) {
@@ -115,14 +107,19 @@ inline void take(Batch &batch, const Day &day, const RecipePart &part) {
     batch.ingredients.push_back({from.form.role, form_name(from.form), from.form, from.mass,
                                  from.bag, bag ? bag->grain : nullptr,
                                  cost_from(day.shelf, from.bag, from.mass)});
+    const bool by_moles = part.form.role == Role::alum || part.form.role == Role::soda;
+    if (!by_moles) continue;
     if (from.form.name != part.form.name || times_as_strong(from.form, part.form) != 1.0) {
       const double times = times_as_strong(from.form, part.form);
       batch.exchanges.push_back({from.form.role, part.form, times * from.mass, from.form, from.mass,
                                  batch.ingredients.size() - 1, times});
     }
   }
-  if (drawn.missing > 0.0 * kilogram)
+  if (drawn.missing > 0.0 * kilogram) {
     batch.missing.push_back({part.form.role, part.form, drawn.missing});
+    batch.ingredients.push_back({part.form.role, form_name(part.form) + " (to get)", part.form,
+                                 drawn.missing, std::nullopt, nullptr, std::nullopt});
+  }
 }
 
 /// Water of crystallisation of what was drawn, less that of what the recipe meant.
@@ -134,8 +131,6 @@ inline Mass crystal_water_surplus(const Batch &batch, const Day &day, Role role)
     surplus -= day.recipe.alum.form.water.value * batch.times_recipe * day.recipe.alum.mass;
   if (role == Role::soda && day.recipe.soda)
     surplus -= day.recipe.soda->form.water.value * batch.times_recipe * day.recipe.soda->mass;
-  for (const auto &missing : batch.missing)
-    if (missing.role == role) surplus += missing.form.water.value * missing.mass;
   return surplus;
 }
 
@@ -204,7 +199,9 @@ inline void find_offer(Batch &batch, const Day &day, ArealMass alum) {
   for (const auto &hide : batch.hides) weight += hide.fleshed_weight.value;
   for (std::size_t i = 0; i < batch.hides.size(); ++i) {
     auto &hide = batch.hides[i];
-    hide.offer = offer_of(day.hides[i], hide, alum);
+    const auto per_weight = area_per_weight(day.hides[i], hide.area, hide.fleshed_weight);
+    hide.offer = count(alum, kilogram_per_square_metre) * per_weight;
+    add_shared(hide.offer.shared, coat_error, coat_spread.value * hide.offer.value);
     total += count(hide.fleshed_weight.value, weight) * hide.offer;
   }
   batch.offer = {total.value};
@@ -236,9 +233,9 @@ inline Result<Batch> make_batch(const Day &day) {
   for (auto &hide : batch.hides) hide.one_coat = hide.area.trimmed.value * batch.coat;
   const Length thickness = static_cast<double>(batch.coats) * batch.coat;
   const auto yield = paste_yield(recipe);
-  const auto need = scale(batch.area, thickness);
+  const auto need = batch.area * shared_estimate(thickness, coat_spread, coat_error);
   batch.paste_on_hides = need.value;
-  // How many times the recipe, with the errors of area and of yield together.
+  // How many times the recipe, with the errors of area, coat and yield together.
   const Estimate<double> times = ratio(need, yield);
   batch.times_recipe = enough_for(times, day.chance) / (1.0 - day.working_loss.value);
   batch.paste = batch.times_recipe * yield.value;
@@ -264,6 +261,10 @@ inline Result<Batch> make_batch(const Day &day) {
   detail::take_water(batch, day);
   detail::find_liquor(batch, day);
   batch.bucket = bucket_volume(batch.paste, batch.liquor.carbon_dioxide);
+  batch.second_vessel = (1.0 + stirring_room.value) * batch.soda_water;
+  if (day.bucket.volume)
+    batch.lots = std::max(1, static_cast<int>(std::ceil(
+                                 std::min(1e6, count(batch.bucket, *day.bucket.volume) - 1e-9))));
   detail::find_offer(batch, day, recipe.alum.mass / yield.value * thickness);
 
   batch.cost_complete = true;
@@ -273,6 +274,35 @@ inline Result<Batch> make_batch(const Day &day) {
     else if (ingredient.role != Role::water)
       batch.cost_complete = false;
   }
+  return batch;
+}
+
+/// One of the batch's equal lots: what is mixed in one go. Hides and offer are the day's.
+inline Batch one_lot(Batch batch) {
+  const double part = 1.0 / batch.lots;
+  for (auto &ingredient : batch.ingredients) {
+    ingredient.mass *= part;
+    if (ingredient.cost) *ingredient.cost *= part;
+  }
+  for (auto &exchange : batch.exchanges) {
+    exchange.mass *= part;
+    exchange.recipe_mass *= part;
+  }
+  for (auto &missing : batch.missing) missing.mass *= part;
+  for (auto *salts : {&batch.liquor.alum_water, &batch.liquor.soda_water, &batch.liquor.mixed})
+    for (auto &salt : *salts) salt.undissolved *= part;
+  batch.times_recipe *= part;
+  batch.paste *= part;
+  batch.alum_water *= part;
+  batch.soda_water *= part;
+  batch.bucket *= part;
+  batch.second_vessel *= part;
+  batch.liquor.carbon_dioxide *= part;
+  batch.liquor.amounts.aluminium *= part;
+  batch.liquor.amounts.hydroxide *= part;
+  batch.liquor.amounts.carbonate *= part;
+  batch.cost *= part;
+  batch.lots = 1;
   return batch;
 }
 

@@ -36,10 +36,19 @@ inline constexpr Source practice{"", Mark::practice};
 inline constexpr auto caution_table = std::to_array<Caution>({
     {"label", When::always, "Product labels and safety data sheets rule over this sheet.",
      practice},
+    {"foam",
+     When::gas,
+     "Soda in alum FOAMS high and fast: alum clear first, then pour slowly, in the open air; never "
+     "dry soda, never a closed lid.",
+     {"reacts with acids, giving carbon dioxide: International Chemical Safety Card 1135",
+      Mark::seen}},
+    {"first-aid", When::always,
+     "In the eye: rinse with water for 15 minutes, doctor. Swallowed: rinse the mouth, poison "
+     "line. On skin: wash off.",
+     practice},
     {"eyes-aluminium-sulfate",
      When::aluminium_sulfate,
-     "Aluminium sulfate can blind: goggles, gloves. In the eye: rinse long with water, see a "
-     "doctor.",
+     "Aluminium sulfate can blind: goggles, gloves.",
      {"H318, H290: ECHA registration data for aluminium sulfate", Mark::seen}},
     {"eyes-alum",
      When::alum,
@@ -52,12 +61,6 @@ inline constexpr auto caution_table = std::to_array<Caution>({
      When::soda,
      "Washing soda burns eyes and harms skin: goggles, gloves.",
      {"H319: International Chemical Safety Card 1135, sodium carbonate", Mark::seen}},
-    {"foam",
-     When::gas,
-     "Soda in alum FOAMS and warms: pour slowly, in the open air; never dry soda, never a closed "
-     "lid.",
-     {"reacts with acids, giving carbon dioxide: International Chemical Safety Card 1135",
-      Mark::seen}},
     {"metal",
      When::always,
      "No metal bucket, bowl or spoon: alum eats metal, and metal stains the skin.",

@@ -45,41 +45,83 @@ inline Check check_basicity(Basicity value) {
   return {};
 }
 
-/// The worst salt of one water, in words.
+/// What does not dissolve in one water, and the water that would.
 inline void check_water(std::vector<Check> &checks, std::string_view id, std::string_view where,
                         const std::vector<Saturation> &salts, Temperature temperature,
                         UnitSystem units, const ScaleStep &step) {
+  const auto warmer = warmer_to_dissolve(salts, temperature);
   for (const auto &salt : salts) {
     if (!salt.overfull()) continue;
     const std::string what = write_mass(salt.undissolved, units, step) + " of the " +
                              std::string(solubility_row(salt.solute).name) +
                              " does not dissolve in " + std::string(where) + " at " +
                              write_temperature(temperature, units) + " (pure-water table)";
-    if (salt.needs) {
-      // Round up: at the rounded temperature all of it dissolves.
-      const auto enough = degrees_celsius(std::ceil(celsius_value(*salt.needs) + 1.0));
-      checks.push_back({id, Level::warn,
-                        what + ". Use water of at least " + write_temperature(enough, units) +
-                            " and stir until clear."});
-    } else {
+    if (!salt.needs)
       checks.push_back({id, Level::stop, what + ", nor in hot water. Use more water."});
-    }
+    else if (*salt.needs <= temperature)
+      checks.push_back({id, Level::warn,
+                        what + ", for it dissolves less above " +
+                            write_temperature(*salt.needs, units) + ". Use cooler water."});
+    else
+      checks.push_back({id, Level::warn,
+                        what + ". Use water of at least " + write_temperature(*warmer, units) +
+                            " and stir until clear."});
   }
 }
 
 inline void check_saturation(std::vector<Check> &checks, const BatchLiquor &liquor,
                              UnitSystem units, const ScaleStep &step) {
   const std::size_t before = checks.size();
-  check_water(checks, "dissolve-alum", "the alum water", liquor.alum_water, liquor.temperature,
-              units, step);
-  check_water(checks, "dissolve-soda", "the salt and soda water", liquor.soda_water,
-              liquor.temperature, units, step);
-  check_water(checks, "dissolve-liquor", "the whole liquor", liquor.mixed, liquor.temperature,
-              units, step);
+  if (liquor.soda_water.empty()) {
+    check_water(checks, "dissolve-liquor", "the liquor", liquor.mixed, liquor.temperature, units,
+                step);
+  } else {
+    check_water(checks, "dissolve-alum", "the alum water", liquor.alum_water, liquor.temperature,
+                units, step);
+    check_water(checks, "dissolve-soda", "the salt and soda water", liquor.soda_water,
+                liquor.temperature, units, step);
+  }
   if (checks.size() == before)
     checks.push_back({"dissolve", Level::ok,
                       "All of it dissolves at " + write_temperature(liquor.temperature, units) +
                           " (pure-water tables)."});
+  const auto cold = crystallises_below(liquor.mixed);
+  constexpr double cool_shed_celsius = 5.0;
+  if (cold && celsius_value(*cold) > cool_shed_celsius) {
+    const auto keep = degrees_celsius(std::ceil(celsius_value(*cold)));
+    checks.push_back(
+        {"keep-warm", Level::note,
+         "Below " + write_temperature(keep, units) +
+             " alum crystallises in the paste: keep bucket and pasted hides above that."});
+  }
+  if (liquor.temperature > warmest_paste)
+    checks.push_back({"too-warm", Level::warn,
+                      "Water of " + write_temperature(liquor.temperature, units) +
+                          " is for dissolving only: let it cool to " +
+                          write_temperature(warmest_paste, units) +
+                          " before meal and hides, raw skin shrinks in heat."});
+}
+
+/// What the steps of the scale do to a small part.
+inline void check_scale(std::vector<Check> &checks, const Batch &batch, UnitSystem units,
+                        const ScaleStep &step) {
+  constexpr double most = 0.03;
+  for (const auto &ingredient : batch.ingredients) {
+    if (ingredient.role != Role::alum && ingredient.role != Role::salt &&
+        ingredient.role != Role::soda)
+      continue;
+    const Mass shown = on_scale(ingredient.mass, units, step);
+    const double off = count(shown, ingredient.mass) - 1.0;
+    if (!(shown > 0.0 * kilogram))
+      checks.push_back({"scale", Level::stop,
+                        "The scale cannot weigh so little " + ingredient.name +
+                            ". Use a finer scale or mix more."});
+    else if (std::abs(off) > most)
+      checks.push_back({"scale", Level::warn,
+                        "The scale's step puts " + ingredient.name + " off by " +
+                            write_percent(Share{std::abs(off)}, 1) +
+                            ". Use a finer scale or mix more."});
+  }
 }
 
 inline std::string some_of(const std::vector<std::string> &names) {
@@ -89,40 +131,50 @@ inline std::string some_of(const std::vector<std::string> &names) {
   return text;
 }
 
+/// Hides whose own offer is off the range by more than its spread, each with the coat that would
+/// do.
+inline std::string uneven_hides(const Day &day, const Batch &batch, const OfferRange &range,
+                                UnitSystem units) {
+  std::vector<std::string> off;
+  for (std::size_t i = 0; i < batch.hides.size(); ++i) {
+    const auto &offer = batch.hides[i].offer;
+    const bool low = offer.value + offer.sd() < range.low.value;
+    const bool high = offer.value - offer.sd() > range.high.value;
+    if (!low && !high) continue;
+    const double factor = (low ? range.low.value : range.high.value) / offer.value;
+    off.push_back(day.hides[i].tag + (low ? " low (" : " high (") +
+                  write_length(factor * batch.coat, units) + " would do)");
+  }
+  if (off.empty()) return "";
+  return " By hide: " + some_of(off) + "; the batch is not sized for that.";
+}
+
 inline Check check_offer(const Day &day, const Batch &batch, UnitSystem units) {
   const OfferRange range = day.recipe.offer.value_or(usual_offer);
   const std::string wanted =
       write_significant(range.low.value * 100.0, 2) + " to " + write_percent(range.high, 2);
-  const std::string figure = "Alum offer " + write_percent(batch.offer, 2) +
-                             " of fleshed weight, \u00b1 " +
-                             write_percent(Offer{batch.offer.value * batch.offer_spread.value}, 1);
-  std::vector<std::string> low;
-  std::vector<std::string> high;
-  for (std::size_t i = 0; i < batch.hides.size(); ++i) {
-    if (batch.hides[i].offer.value < range.low.value) low.push_back(day.hides[i].tag);
-    if (batch.hides[i].offer.value > range.high.value) high.push_back(day.hides[i].tag);
-  }
-  std::string uneven;
-  if (!low.empty()) uneven += " Below it: " + some_of(low) + ".";
-  if (!high.empty()) uneven += " Above it: " + some_of(high) + ".";
+  const std::string figure =
+      "Alum offer " +
+      write_percent_spread(batch.offer, batch.offer.value * batch.offer_spread.value) +
+      " of fleshed weight";
+  const std::string uneven = uneven_hides(day, batch, range, units);
   const bool under = batch.offer < range.low;
   const bool over = batch.offer > range.high;
-  if (!under && !over) {
-    const bool even = low.empty() && high.empty();
-    return {"offer", even ? Level::ok : Level::note,
-            figure + ", within " + wanted + "." + uneven +
-                (even ? "" : " Spread those thicker or thinner.")};
-  }
+  if (!under && !over)
+    return {"offer", uneven.empty() ? Level::ok : Level::note,
+            figure + ", within " + wanted + "." + uneven};
   const double factor = (under ? range.low.value : range.high.value) / batch.offer.value;
-  std::string text = figure + (under ? ", below " : ", above ") + wanted + "." + uneven +
-                     " Spread " + write_length(factor * batch.coat, units) + " rather than " +
+  std::string text = figure + (under ? ", below " : ", above ") + wanted + ". Spread " +
+                     write_length(factor * batch.coat, units) + " rather than " +
                      write_length(batch.coat, units);
   const int coats = under ? static_cast<int>(std::ceil(factor * batch.coats - 1e-9))
                           : static_cast<int>(std::floor(factor * batch.coats + 1e-9));
-  if (coats >= 1 && coats != batch.coats)
+  const Offer then{batch.offer.value * coats / batch.coats};
+  if (coats >= 1 && coats != batch.coats && then >= range.low && then <= range.high)
     text += ", or put on " + std::to_string(coats) + (coats == 1 ? " coat" : " coats") +
             " rather than " + std::to_string(batch.coats);
-  text += ", or make the paste " + write_significant(factor, 3) + " times as strong in alum.";
+  text += ", or make the liquor " + write_significant(factor, 3) +
+          " times as strong, alum, salt and soda together." + uneven;
   return {"offer", Level::warn, text};
 }
 
@@ -136,13 +188,12 @@ inline void check_vessel(std::vector<Check> &checks, const Day &day, const Batch
   if (bucket.material == nullptr)
     checks.push_back({"vessel", Level::note,
                       "The day does not say what the bucket is made of: it must not be metal."});
-  if (bucket.volume && *bucket.volume < batch.bucket) {
-    const int lots = static_cast<int>(std::ceil(count(batch.bucket, *bucket.volume)));
+  if (batch.lots > 1) {
     checks.push_back({"bucket", Level::warn,
                       "The bucket holds " + write_volume(*bucket.volume, units) +
                           "; the paste with "
                           "room to stir and foam needs " +
-                          write_volume(batch.bucket, units) + ". Mix in " + std::to_string(lots) +
+                          write_volume(batch.bucket, units) + ". Mix in " + std::to_string(batch.lots) +
                           " equal lots."});
   }
 }
@@ -153,11 +204,21 @@ inline void check_shelf(std::vector<Check> &checks, const Day &day, const Batch 
     if (ingredient.bag && day.shelf[*ingredient.bag].iodized)
       checks.push_back(
           {"iodized-salt", Level::stop, "The salt is iodized. Use plain salt without iodine."});
-    if (!ingredient.bag && !day.shelf.empty() && ingredient.role != Role::water)
+    const bool short_of =
+        std::any_of(batch.missing.begin(), batch.missing.end(),
+                    [&](const Missing &missing) { return missing.role == ingredient.role; });
+    const bool extra = ingredient.role == Role::water || ingredient.role == Role::extra;
+    if (!ingredient.bag && !day.shelf.empty() && !extra && !short_of)
       checks.push_back({"not-on-shelf", Level::note,
                         "No " + std::string(role_name(ingredient.role)) +
                             " is on the shelf list: the card takes " + ingredient.name + "."});
   }
+  const auto &meal = day.recipe.meal;
+  for (const auto &ingredient : batch.ingredients)
+    if (ingredient.role == Role::meal && meal && ingredient.form.name != meal->kind->name)
+      checks.push_back({"meal", Level::note,
+                        "The recipe means " + std::string(meal->kind->name) + "; " +
+                            ingredient.name + " is taken weight for weight: judge by the feel."});
   for (const auto &missing : batch.missing)
     checks.push_back({"shelf-short", Level::stop,
                       "The shelf lacks " + std::string(role_name(missing.role)) + " worth " +
@@ -173,6 +234,19 @@ inline void check_hides(std::vector<Check> &checks, const Day &day, const Batch 
     const auto &law = *hide.species->weight_law;
     if (live->mass < law.lightest || live->mass > law.heaviest) odd.push_back(hide.tag);
   }
+  std::vector<std::string> outside;
+  for (const auto &hide : day.hides) {
+    const auto *live = std::get_if<LiveWeight>(&hide.measure);
+    if (live == nullptr || !hide.species->weight_law) continue;
+    const auto &law = *hide.species->weight_law;
+    const bool usual = live->mass >= law.lightest && live->mass <= law.heaviest;
+    if (usual && (live->mass < law.fitted_from || live->mass > law.fitted_to))
+      outside.push_back(hide.tag);
+  }
+  if (!outside.empty())
+    checks.push_back({"outside-law", Level::note,
+                      "Outside the weights that the area law was fitted on: " + some_of(outside) +
+                          ". A tape is surer."});
   if (!odd.empty())
     checks.push_back({"live-weight", Level::warn,
                       "Unusual live weight for its species: " + some_of(odd) +
@@ -189,9 +263,11 @@ inline void check_scoops(std::vector<Check> &checks, const Workshop &workshop,
   if (workshop.scoops.empty()) return;
   if (!portions.by_scoops) {
     checks.push_back({"scoops", Level::note,
-                      "No scooping keeps the ratio of alum, salt and soda within " +
-                          write_percent(workshop.ratio_tolerance, 2) +
-                          ", or a bulk density is not known: weigh them."});
+                      portions.no_density.empty()
+                          ? "No scooping keeps the ratio of alum, salt and soda within " +
+                                write_percent(workshop.ratio_tolerance, 2) + ": weigh them."
+                          : "What a cup of " + portions.no_density +
+                                " weighs is not known: weigh alum, salt and soda."});
     return;
   }
   const Basicity high{portions.basicity.value + 2.0 * portions.basicity_sd};
@@ -204,10 +280,10 @@ inline void check_scoops(std::vector<Check> &checks, const Workshop &workshop,
              "cup of each once and record it."});
   else
     checks.push_back({"scoops", Level::ok,
-                      "By scoops the ratio is off by " +
-                          write_percent(Spread{portions.ratio_error}, 2) + " at most, basicity " +
-                          write_percent(portions.basicity, 2) + " \u00b1 " +
-                          write_percent(Basicity{portions.basicity_sd}, 1) + "."});
+                      "Rounding to scoops puts the ratio off by " +
+                          write_percent(Spread{portions.ratio_error}, 2) +
+                          "; with what a cup holds, basicity " +
+                          write_percent_spread(portions.basicity, portions.basicity_sd) + "."});
 }
 
 } // namespace detail
@@ -222,6 +298,7 @@ inline std::vector<Check> check_batch(const Day &day, const Batch &batch, const 
     checks.push_back({"water-temperature", Level::note,
                       "No water temperature is stated: cold water of " +
                           write_temperature(assumed_water_temperature, units) + " is assumed."});
+  detail::check_scale(checks, batch.lots > 1 ? one_lot(batch) : batch, units, workshop.scale);
   checks.push_back(detail::check_offer(day, batch, units));
   detail::check_shelf(checks, day, batch, units, workshop.scale);
   detail::check_vessel(checks, day, batch, units);

@@ -22,7 +22,7 @@ inline constexpr std::array<VesselRow, 12> vessel_table{{
     {"glass"},
     {"stoneware"},
     {"wood"},
-    {"enamel"},
+    {"sound enamel"},
     {"rubber"},
     {"stainless steel", true},
     {"galvanised steel", true},

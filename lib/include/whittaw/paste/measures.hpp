@@ -94,16 +94,19 @@ private:
   }
 };
 
-/// Of ways with the same scoops filled, and of ways both worse and dearer than another, none is
-/// ever chosen: keeps one per effort and rounded `over`, sorted by `over`.
+/// Of ways that fill the same volume only the one of least effort is ever chosen. Sorted by `over`.
 inline std::vector<Scooping> useful_ways(std::vector<Scooping> ways) {
   std::sort(ways.begin(), ways.end(), [](const Scooping &a, const Scooping &b) {
     if (a.over != b.over) return a.over < b.over;
     return a.effort < b.effort;
   });
   std::vector<Scooping> kept;
-  for (auto &way : ways)
-    if (kept.empty() || way.over > kept.back().over + 1e-9) kept.push_back(std::move(way));
+  for (auto &way : ways) {
+    if (kept.empty() || way.over > kept.back().over + 1e-9)
+      kept.push_back(std::move(way));
+    else if (way.effort < kept.back().effort)
+      kept.back() = std::move(way);
+  }
   return kept;
 }
 

@@ -55,6 +55,11 @@ inline constexpr OfferRange usual_offer{{0.08}, {0.12}};
 inline constexpr Source usual_offer_source{"alum offer of 8 to 12 % on fleshed weight",
                                            Mark::memory};
 
+/// Warmest paste that goes on a raw skin, which shrinks in heat.
+inline constexpr Temperature warmest_paste = degrees_celsius(35.0);
+inline constexpr Source warmest_paste_source{
+    "paste below 100 degrees Fahrenheit: H. R. Procter, A Text-Book of Tanning, 1885", Mark::seen};
+
 /// source: 0.9982 g/mL at 20 degrees, CRC Handbook (from memory).
 inline constexpr Density water_density = 0.9982 * gram_per_millilitre;
 /// Density of the stuff of flour and meal, without the air between the grains (from memory).

@@ -37,9 +37,9 @@ struct Drawn {
 
 /// Draws `wanted` of the recipe's form from the bags of its role, each by what it brings of the
 /// active part (see times_as_strong): cheapest first where every such bag is priced, otherwise the
-/// recipe's own form first, then as listed. Taking the cheapest first costs least, for each bag
-/// costs in proportion to what it brings. With no bag of the role the recipe's form is taken as
-/// bought for the day.
+/// recipe's own form first, then as listed; iodized salt after all other. Taking the cheapest first
+/// costs least, for each bag costs in proportion to what it brings. With no bag of the role the
+/// recipe's form is taken as bought for the day.
 inline Drawn draw(const Form &recipe_form, Mass wanted, const std::vector<Bag> &shelf) {
   std::vector<std::size_t> bags;
   bool all_priced = true;
@@ -57,8 +57,10 @@ inline Drawn draw(const Form &recipe_form, Mass wanted, const std::vector<Bag> &
     if (all_priced) return count(cost_of(*bag.price, bag_mass * kilogram), tender);
     return bag.form.name == recipe_form.name ? 0.0 : 1.0;
   };
-  std::stable_sort(bags.begin(), bags.end(),
-                   [&](std::size_t a, std::size_t b) { return order(a) < order(b); });
+  std::stable_sort(bags.begin(), bags.end(), [&](std::size_t a, std::size_t b) {
+    if (shelf[a].iodized != shelf[b].iodized) return shelf[b].iodized;
+    return order(a) < order(b);
+  });
 
   Drawn drawn;
   Mass left = wanted;

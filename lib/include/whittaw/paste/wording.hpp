@@ -11,13 +11,17 @@
 
 namespace whittaw {
 
-/// "washing soda: the recipe means ...; your ... is 2.70 times as strong, so 42 g, not 113 g."
+/// "washing soda: the recipe means crystals; your anhydrous powder is 2.70 times as strong, so 42
+/// g, not 113 g."
 inline std::string write_exchange(const Exchange &exchange, UnitSystem units, ScaleStep step) {
+  const auto name = [](const Form &form) {
+    return form.role == Role::alum ? form_name(form) : std::string(form.short_name);
+  };
   const double times = exchange.times_as_strong;
   const bool stronger = times >= 1.0;
-  return std::string(role_name(exchange.role)) + ": the recipe means " +
-         form_name(exchange.recipe_form) + "; your " + form_name(exchange.form) + " is " +
-         write_decimal(stronger ? times : 1.0 / times, 2) + " times as " +
+  return std::string(exchange.role == Role::soda ? "washing soda" : role_name(exchange.role)) +
+         ": the recipe means " + name(exchange.recipe_form) + "; your " + name(exchange.form) +
+         " is " + write_decimal(stronger ? times : 1.0 / times, 2) + " times as " +
          (stronger ? "strong" : "weak") + ", so " + write_mass(exchange.mass, units, step) +
          ", not " + write_mass(exchange.recipe_mass, units, step) + ".";
 }
@@ -58,7 +62,8 @@ inline std::vector<std::string> sources_of(const Day &day, const Batch &batch,
           write_source(portions.each[i].density->source));
   }
   add("Bucket: " + write_source(bucket_source));
-  add("Paste yield: volumes of the parts added up, spread 4 % (assumption)");
+  add("Coat and paste yield: spreads of 10 % and 4 % (assumption)");
+  add("Warmth: " + write_source(warmest_paste_source));
   for (const auto &caution : cautions)
     if (!caution.source.text.empty()) add("Caution: " + write_source(caution.source));
   return sources;

@@ -50,6 +50,7 @@ struct Portion {
 
 struct Portions {
   std::vector<Portion> each; ///< in the order of the batch's ingredients
+  std::string no_density;    ///< the first of alum, salt and soda whose cup is not known
   bool by_scoops = false;    ///< alum, salt and soda can all be scooped
   double ratio_error = 0.0;  ///< of the scoops against the exact ratio
   double least_over = 0.0;   ///< of the scooped ingredients
@@ -75,6 +76,7 @@ inline Portions measure_batch(const Batch &batch, const Workshop &workshop) {
     const bool in_ratio = ingredient.role == Role::alum || ingredient.role == Role::salt ||
                           ingredient.role == Role::soda;
     if (in_ratio && ingredient.mass > 0.0 * kilogram) {
+      if (!portion.volume && all_known) portions.no_density = ingredient.name;
       all_known = all_known && portion.volume.has_value();
       if (portion.volume) {
         together.push_back(i);

@@ -84,6 +84,7 @@ inline double take_ratio(std::string_view &text) {
 inline Result<double> take_number(std::string_view &text) {
   const std::string whole(text.substr(0, 40));
   detail::skip_spaces(text);
+  if (text.starts_with('+')) text.remove_prefix(1);
   const std::string_view start = text;
   const auto begins = [&](std::string_view word) {
     if (start.size() < word.size()) return false;
@@ -95,7 +96,6 @@ inline Result<double> take_number(std::string_view &text) {
     return Problem{"'" + whole + "' is negative", "write a number above zero"};
   if (begins("nan") || begins("inf"))
     return Problem{"'" + whole + "' is not a finite number", "write a number such as 12 or 2 1/2"};
-  if (start.starts_with('+')) text.remove_prefix(1);
 
   if (const double only = detail::take_vulgar(text); only > 0.0) return only;
   if (const double ratio = detail::take_ratio(text); !(ratio < 0.0)) {

@@ -41,11 +41,14 @@ inline std::string write_significant(double value, int digits) {
   return write_decimal(value, decimals_for(value, digits));
 }
 
+/// Decimals that show a step and all its multiples: 2 for 0.25, 0 for 5.
+inline int decimals_of_step(double step) {
+  for (int decimals = 0; decimals < 6; ++decimals, step *= 10.0)
+    if (std::abs(step - std::round(step)) < 1e-6 * step) return decimals;
+  return 6;
+}
+
 namespace detail {
-struct ScaledUnit {
-  double size; ///< in the SI unit
-  std::string_view name;
-};
 inline std::string with_unit(std::string number, std::string_view unit) {
   return std::move(number) + " " + std::string(unit);
 }
@@ -68,18 +71,23 @@ struct ScaleStep {
   Mass customary = 0.1 * ounce;
 };
 
-/// "42 g", "12.50 kg" from 5 kg up; "3.1 oz", "2 lb 4.5 oz". Rounded to the scale's step.
+/// A mass as the scale shows it: to the nearest of its steps.
+inline Mass on_scale(Mass mass, UnitSystem units, ScaleStep step = {}) {
+  const Mass one = units == UnitSystem::metric ? step.metric : step.customary;
+  return std::round(count(mass, one)) * one;
+}
+
+/// "42 g", "12.50 kg" from 5 kg up; "3.1 oz", "2 lb 4.5 oz". Rounded to the scale's step; kilograms
+/// to 10 g where the step is finer.
 inline std::string write_mass(Mass mass, UnitSystem units, ScaleStep step = {}) {
+  const Mass shown = on_scale(mass, units, step);
   if (units == UnitSystem::metric) {
-    const double step_grams = count(step.metric, gram);
-    const double grams = std::round(count(mass, gram) / step_grams) * step_grams;
+    const double grams = count(shown, gram);
     if (std::abs(grams) >= 5000.0) return write_decimal(grams / 1000.0, 2) + " kg";
-    const int decimals = step_grams < 1.0 ? decimals_for(step_grams, 1) : 0;
-    return write_decimal(grams, decimals) + " g";
+    return write_decimal(grams, decimals_of_step(count(step.metric, gram))) + " g";
   }
-  const double step_ounces = count(step.customary, ounce);
-  const double ounces = std::round(count(mass, ounce) / step_ounces) * step_ounces;
-  const int decimals = step_ounces < 1.0 ? decimals_for(step_ounces, 1) : 0;
+  const double ounces = count(shown, ounce);
+  const int decimals = decimals_of_step(count(step.customary, ounce));
   const double pounds = std::floor(ounces / 16.0 + 1e-9);
   if (pounds < 1.0) return write_decimal(ounces, decimals) + " oz";
   const std::string rest = write_decimal(std::max(0.0, ounces - 16.0 * pounds), decimals);
@@ -88,10 +96,10 @@ inline std::string write_mass(Mass mass, UnitSystem units, ScaleStep step = {}) 
   return whole + " " + rest + " oz";
 }
 
-/// "850 mL", "12.4 L"; "3.5 US gal", "1 3/4 cup"-free plain figures in US and imperial units.
-inline std::string write_volume(Volume volume, UnitSystem units) {
+/// "850 mL", "12.4 L"; "3.5 qt", "6.2 US gal"; "2.1 imp pt". Three digits unless told otherwise.
+inline std::string write_volume(Volume volume, UnitSystem units, int digits = 3) {
   const auto write = [&](Volume unit, std::string_view name) {
-    return detail::with_unit(write_significant(count(volume, unit), 3), name);
+    return detail::with_unit(write_significant(count(volume, unit), digits), name);
   };
   switch (units) {
   case UnitSystem::metric:
@@ -100,10 +108,11 @@ inline std::string write_volume(Volume volume, UnitSystem units) {
   case UnitSystem::us:
     if (volume < us_fluid_ounce) return write(us_teaspoon, "tsp");
     if (volume < 0.25 * us_gallon) return write(us_cup, "cup");
+    if (volume < 4.0 * us_gallon) return write(0.25 * us_gallon, "US qt");
     return write(us_gallon, "US gal");
   case UnitSystem::imperial:
     if (volume < imperial_pint) return write(imperial_fluid_ounce, "imp fl oz");
-    if (volume < imperial_gallon) return write(imperial_pint, "imp pt");
+    if (volume < 2.0 * imperial_gallon) return write(imperial_pint, "imp pt");
     return write(imperial_gallon, "imp gal");
   }
   return {};
@@ -114,9 +123,11 @@ inline std::string write_length(Length length, UnitSystem units) {
     if (length < centimetre) return write_significant(count(length, millimetre), 2) + " mm";
     return write_significant(count(length, centimetre), 3) + " cm";
   }
-  if (length < inch) { // shop fractions: the nearest sixteenth
+  // Shop fractions, where the nearest sixteenth is near enough; else millimetres beside it.
+  if (length < inch) {
     const int sixteenths = static_cast<int>(std::lround(count(length, inch) * 16.0));
-    if (sixteenths > 0 && sixteenths < 16) {
+    const double off = sixteenths / 16.0 / count(length, inch) - 1.0;
+    if (sixteenths > 0 && sixteenths < 16 && std::abs(off) < 0.03) {
       int above = sixteenths;
       int below = 16;
       while (above % 2 == 0) {
@@ -125,6 +136,8 @@ inline std::string write_length(Length length, UnitSystem units) {
       }
       return std::to_string(above) + "/" + std::to_string(below) + " in";
     }
+    return write_significant(count(length, inch), 2) + " in (" +
+           write_significant(count(length, millimetre), 2) + " mm)";
   }
   return write_significant(count(length, inch), 3) + " in";
 }
@@ -145,6 +158,12 @@ inline std::string write_spread(double value, double sd, std::string_view unit) 
          std::string(unit);
 }
 } // namespace detail
+
+/// "9.7 ± 1.0 %", value and one standard deviation, both in percent of the whole.
+template <class FractionKind>
+std::string write_percent_spread(Fraction<FractionKind> share, double sd) {
+  return detail::write_spread(share.value * 100.0, sd * 100.0, "%");
+}
 
 /// "0.45 ± 0.07 m²": plus or minus one standard deviation, rounded to what the spread allows.
 inline std::string write_estimate(const Estimate<Area> &area, UnitSystem units) {

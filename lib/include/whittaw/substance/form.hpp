@@ -34,8 +34,9 @@ enum class Solute {
 /// One form of one chemical: what a kilogram of it brings. Hydrates, and alum grades stated by
 /// their alumina, differ in little else.
 struct Form {
-  std::string_view name;    ///< what a sheet calls it
-  std::string_view formula; ///< empty for a commercial grade
+  std::string_view name;       ///< what a sheet calls it
+  std::string_view short_name; ///< beside its role: "crystals"
+  std::string_view formula;    ///< empty for a commercial grade
   Role role = Role::extra;
   AmountPerMass aluminium = 0.0 * mole / kilogram;
   AmountPerMass hydroxide = 0.0 * mole / kilogram; ///< bound to aluminium, carbonate driven off
@@ -59,6 +60,7 @@ inline constexpr MolarMass water_molar_mass = molar_mass(formula("H2O"));
 
 struct SaltRow {
   std::string_view name;
+  std::string_view short_name;
   std::string_view formula_text;
   Composition composition;
   int waters = 0;
@@ -73,6 +75,7 @@ constexpr Form form_of(const SaltRow &row) {
   const MolarMass whole = molar_mass(row.composition);
   Form form;
   form.name = row.name;
+  form.short_name = row.short_name;
   form.formula = row.formula_text;
   form.role = row.role;
   form.aluminium = static_cast<double>(atoms_of(row.composition, "Al")) / whole;
@@ -91,35 +94,38 @@ constexpr Form form_of(const SaltRow &row) {
 namespace forms {
 
 inline constexpr Form potassium_alum = detail::form_of(
-    {"potassium alum", "KAl(SO4)2.12H2O", formula("KAl(SO4)2.12H2O"), 12, Role::alum,
+    {"potassium alum", "potash alum", "KAl(SO4)2.12H2O", formula("KAl(SO4)2.12H2O"), 12, Role::alum,
      Solute::potassium_alum, 0, 1.725 * gram_per_millilitre, Mark::seen});
-inline constexpr Form ammonium_alum =
-    detail::form_of({"ammonium alum", "NH4Al(SO4)2.12H2O", formula("NH4Al(SO4)2.12H2O"), 12,
-                     Role::alum, Solute::ammonium_alum, 0, 1.64 * gram_per_millilitre, Mark::seen});
+inline constexpr Form ammonium_alum = detail::form_of(
+    {"ammonium alum", "ammonium alum", "NH4Al(SO4)2.12H2O", formula("NH4Al(SO4)2.12H2O"), 12,
+     Role::alum, Solute::ammonium_alum, 0, 1.64 * gram_per_millilitre, Mark::seen});
 inline constexpr Form aluminium_sulfate_14 =
-    detail::form_of({"aluminium sulfate, 14 waters", "Al2(SO4)3.14H2O", formula("Al2(SO4)3.14H2O"),
-                     14, Role::alum, Solute::aluminium_sulfate, 0, 1.65 * gram_per_millilitre});
+    detail::form_of({"aluminium sulfate, 14 waters", "aluminium sulfate, 14 waters",
+                     "Al2(SO4)3.14H2O", formula("Al2(SO4)3.14H2O"), 14, Role::alum,
+                     Solute::aluminium_sulfate, 0, 1.65 * gram_per_millilitre});
 inline constexpr Form aluminium_sulfate_16 =
-    detail::form_of({"aluminium sulfate, 16 waters", "Al2(SO4)3.16H2O", formula("Al2(SO4)3.16H2O"),
-                     16, Role::alum, Solute::aluminium_sulfate, 0, 1.65 * gram_per_millilitre});
-inline constexpr Form aluminium_sulfate_18 = detail::form_of(
-    {"aluminium sulfate, 18 waters", "Al2(SO4)3.18H2O", formula("Al2(SO4)3.18H2O"), 18, Role::alum,
-     Solute::aluminium_sulfate, 0, 1.62 * gram_per_millilitre, Mark::seen});
+    detail::form_of({"aluminium sulfate, 16 waters", "aluminium sulfate, 16 waters",
+                     "Al2(SO4)3.16H2O", formula("Al2(SO4)3.16H2O"), 16, Role::alum,
+                     Solute::aluminium_sulfate, 0, 1.65 * gram_per_millilitre});
+inline constexpr Form aluminium_sulfate_18 =
+    detail::form_of({"aluminium sulfate, 18 waters", "aluminium sulfate, 18 waters",
+                     "Al2(SO4)3.18H2O", formula("Al2(SO4)3.18H2O"), 18, Role::alum,
+                     Solute::aluminium_sulfate, 0, 1.62 * gram_per_millilitre, Mark::seen});
 inline constexpr Form salt =
-    detail::form_of({"salt", "NaCl", formula("NaCl"), 0, Role::salt, Solute::sodium_chloride, 0,
-                     2.17 * gram_per_millilitre});
+    detail::form_of({"salt", "salt", "NaCl", formula("NaCl"), 0, Role::salt,
+                     Solute::sodium_chloride, 0, 2.17 * gram_per_millilitre});
 inline constexpr Form soda_crystals = detail::form_of(
-    {"washing soda crystals (decahydrate)", "Na2CO3.10H2O", formula("Na2CO3.10H2O"), 10, Role::soda,
-     Solute::sodium_carbonate, 2, 1.46 * gram_per_millilitre, Mark::seen});
+    {"washing soda crystals (decahydrate)", "crystals", "Na2CO3.10H2O", formula("Na2CO3.10H2O"), 10,
+     Role::soda, Solute::sodium_carbonate, 2, 1.46 * gram_per_millilitre, Mark::seen});
 inline constexpr Form soda_monohydrate = detail::form_of(
-    {"washing soda, monohydrate", "Na2CO3.H2O", formula("Na2CO3.H2O"), 1, Role::soda,
+    {"washing soda, monohydrate", "monohydrate", "Na2CO3.H2O", formula("Na2CO3.H2O"), 1, Role::soda,
      Solute::sodium_carbonate, 2, 2.25 * gram_per_millilitre, Mark::seen});
-inline constexpr Form soda_anhydrous =
-    detail::form_of({"washing soda powder (anhydrous)", "Na2CO3", formula("Na2CO3"), 0, Role::soda,
-                     Solute::sodium_carbonate, 2, 2.54 * gram_per_millilitre, Mark::seen});
+inline constexpr Form soda_anhydrous = detail::form_of(
+    {"washing soda powder (anhydrous)", "anhydrous powder", "Na2CO3", formula("Na2CO3"), 0,
+     Role::soda, Solute::sodium_carbonate, 2, 2.54 * gram_per_millilitre, Mark::seen});
 inline constexpr Form sodium_bicarbonate =
-    detail::form_of({"sodium bicarbonate", "NaHCO3", formula("NaHCO3"), 0, Role::soda,
-                     Solute::sodium_bicarbonate, 1, 2.20 * gram_per_millilitre});
+    detail::form_of({"sodium bicarbonate", "bicarbonate", "NaHCO3", formula("NaHCO3"), 0,
+                     Role::soda, Solute::sodium_bicarbonate, 1, 2.20 * gram_per_millilitre});
 
 inline constexpr std::array fixed{
     potassium_alum, ammonium_alum, aluminium_sulfate_14, aluminium_sulfate_16, aluminium_sulfate_18,

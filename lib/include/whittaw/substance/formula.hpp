@@ -95,9 +95,10 @@ struct FormulaReader {
       if (text[at] == '.' || text[at] == '*' || text.substr(at).starts_with("\u00b7")) return sum;
       Composition piece;
       if (skip("(")) {
+        const std::size_t inside = at;
         if (depth > 8) failed = true;
         piece = part(depth + 1);
-        if (!skip(")")) failed = true;
+        if (at == inside || !skip(")")) failed = true;
       } else {
         piece = one_atom();
       }
