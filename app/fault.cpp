@@ -46,27 +46,36 @@ std::size_t edits_between(std::string_view from, std::string_view to) {
   return cost[from.size()][to.size()];
 }
 
+namespace {
+
+bool starts_letter(char byte) { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }
+
+/// The line, or the part of a long one around `column` (in letters, from 1), with a mark below.
+std::string excerpt_lines(const std::string &line, std::size_t column) {
+  constexpr std::size_t widest = 100;
+  std::vector<std::size_t> letters; // where each begins
+  for (std::size_t i = 0; i < line.size(); ++i)
+    if (starts_letter(line[i])) letters.push_back(i);
+  std::size_t first = 0;
+  if (letters.size() > widest && column > widest / 2)
+    first = std::min(column - widest / 2, letters.size() - widest);
+  const std::size_t last = std::min(first + widest, letters.size());
+  const auto byte_of = [&](std::size_t letter) {
+    return letter < letters.size() ? letters[letter] : line.size();
+  };
+  std::string text = "    " + line.substr(byte_of(first), byte_of(last) - byte_of(first)) + "\n";
+  if (column > first && column <= last + 1)
+    text += fmt::format("    {:>{}}\n", '^', column - first);
+  return text;
+}
+
+} // namespace
+
 std::string write_fault(const Fault &fault) {
   std::string text = "whittaw: ";
   if (!fault.place.empty()) text += printable(fault.place) + ": ";
   text += printable(fault.found) + "\n";
-  if (!fault.excerpt.empty()) {
-    constexpr std::size_t widest = 100;
-    std::string line = printable(fault.excerpt);
-    std::size_t column = fault.column;
-    if (line.size() > widest) {
-      // Keep the part around the column, cut between characters.
-      std::size_t from = column > widest / 2 ? column - widest / 2 : 0;
-      from = std::min(from, line.size() - widest);
-      while (from > 0 && (static_cast<unsigned char>(line[from]) & 0xC0U) == 0x80U) --from;
-      line = line.substr(from, widest);
-      column = column > from ? column - from : 0;
-      while (!line.empty() && (static_cast<unsigned char>(line.back()) & 0x80U) != 0U)
-        line.pop_back();
-    }
-    text += "    " + line + "\n";
-    if (column > 0 && column <= line.size() + 1) text += fmt::format("    {:>{}}\n", '^', column);
-  }
+  if (!fault.excerpt.empty()) text += excerpt_lines(printable(fault.excerpt), fault.column);
   if (!fault.remedy.empty()) text += "  " + printable(fault.remedy) + "\n";
   return text;
 }

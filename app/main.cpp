@@ -1,7 +1,6 @@
 #include "commands/commands.hpp"
 #include "files/files.hpp"
 
-#include <array>
 #include <csignal>
 #include <cstdio>
 
@@ -10,13 +9,6 @@ namespace whittaw::app {
 namespace {
 
 constexpr std::string_view help_option = "--help";
-
-std::array<CommandRecord, 5> make_commands() {
-  std::array<CommandRecord, 5> all{batch_command(), card_command(), area_command(),
-                                   convert_command(), recipe_command()};
-  for (auto &command : all) command.options.push_back({help_option, "", "print this and stop"});
-  return all;
-}
 
 int finish(const Fault &fault) {
   std::fputs(write_fault(fault).c_str(), stderr);
@@ -51,11 +43,6 @@ int run(const std::vector<std::string> &words) {
 }
 
 } // namespace
-
-std::span<const CommandRecord> commands() {
-  static const auto all = make_commands();
-  return all;
-}
 
 } // namespace whittaw::app
 

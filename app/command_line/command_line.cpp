@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <set>
 
 namespace whittaw::app {
 
@@ -19,11 +20,31 @@ const OptionRecord *find_option(const CommandRecord &command, std::string_view n
   return nullptr;
 }
 
+/// Stands before an operand that begins with a minus sign while the parser looks at it.
+constexpr char amount_mark = '\x01';
+
+Fault empty_value(const OptionRecord &option, const CommandRecord &command) {
+  return usage_fault(std::string(option.name), "has an empty value",
+                     fmt::format("give it {}; see whittaw {} --help", option.value, command.name));
+}
+
+Fault given_twice(const std::string &option) {
+  return usage_fault(option, "is given twice", "give it once");
+}
+
+/// "-2 cup": an amount below zero, for the command to refuse, and no option.
+bool is_amount(std::string_view word) {
+  word.remove_prefix(1);
+  return !word.empty() && (word.front() == '.' || (word.front() >= '0' && word.front() <= '9') ||
+                           (static_cast<unsigned char>(word.front()) & 0x80U) != 0U);
+}
+
 /// Ties each option to its value with "=", so that a value may start with a minus sign and be told
 /// what is wrong with it.
 Outcome<std::vector<std::string>> tie_values(const CommandRecord &command,
                                              const std::vector<std::string> &arguments) {
   std::vector<std::string> tied;
+  std::set<std::string> seen;
   for (std::size_t i = 0; i < arguments.size(); ++i) {
     std::string name = arguments[i];
     if (name == "--") {
@@ -31,9 +52,21 @@ Outcome<std::vector<std::string>> tie_values(const CommandRecord &command,
       break;
     }
     if (name == "-o") name = output_option.name;
+    if (name == "-h") name = "--help";
+    const std::size_t equals = name.find('=');
+    if (const auto *flag = find_option(command, std::string_view(name).substr(0, equals));
+        flag != nullptr && equals != std::string::npos) {
+      const std::string option_name = name.substr(0, equals);
+      if (flag->value.empty())
+        return usage_fault(option_name, "takes no value", "leave out " + name.substr(equals));
+      if (equals + 1 == name.size()) return empty_value(*flag, command);
+      if (!seen.insert(option_name).second) return given_twice(option_name);
+    }
     const OptionRecord *option = find_option(command, name);
     if (option == nullptr || option->value.empty()) {
-      tied.push_back(name);
+      // The parser would take "-2 cup" for an option; behind a mark it is left alone.
+      const bool amount = name.size() > 1 && name.front() == '-' && is_amount(name);
+      tied.push_back(amount ? amount_mark + name : name);
       continue;
     }
     const bool followed =
@@ -42,6 +75,8 @@ Outcome<std::vector<std::string>> tie_values(const CommandRecord &command,
       return usage_fault(name, "wants a value, " + std::string(option->value),
                          fmt::format("see whittaw {} --help", command.name));
     ++i;
+    if (arguments[i].empty()) return empty_value(*option, command);
+    if (!seen.insert(name).second) return given_twice(name);
     tied.push_back(name + "=" + arguments[i]);
   }
   return tied;
@@ -84,16 +119,17 @@ Outcome<Arguments> parse_arguments(const CommandRecord &command,
 
   Arguments parsed;
   for (const auto &[name, text] : texts)
-    if (parser.count(name) > 0) {
-      if (text.empty()) return usage_fault(name, "has an empty value", hint);
-      parsed.values[name] = text;
-    }
+    if (parser.count(name) > 0) parsed.values[name] = text;
   for (const auto &[name, flag] : flags)
     if (flag) parsed.values[name] = "";
   bool only_operands = false;
   for (const auto &extra : parser.remaining()) {
     if (extra == "--" && !only_operands) {
       only_operands = true;
+      continue;
+    }
+    if (extra.empty()) {
+      parsed.operands.push_back(extra);
       continue;
     }
     if (!only_operands && extra.size() > 1 && extra.front() == '-') {
@@ -103,11 +139,11 @@ Outcome<Arguments> parse_arguments(const CommandRecord &command,
       return usage_fault(word, fmt::format("is not an option of whittaw {}", command.name),
                          did_you_mean(word, names) + hint);
     }
-    parsed.operands.push_back(extra);
+    parsed.operands.push_back(extra.front() == amount_mark ? extra.substr(1) : extra);
   }
   if (parsed.has("--help")) return parsed;
   if (parsed.operands.size() < command.least_operands)
-    return usage_fault("", fmt::format("whittaw {} wants {}", command.name, command.operands),
+    return usage_fault(std::string(command.name), fmt::format("wants {}", command.operands),
                        fmt::format("as: {}", command.example));
   if (parsed.operands.size() > command.most_operands)
     return usage_fault("",
@@ -140,8 +176,9 @@ std::string general_help() {
 }
 
 std::string command_help(const CommandRecord &command) {
-  std::string text = fmt::format("whittaw {}: {}\n\nusage: whittaw {} {} [OPTIONS]\n\n",
-                                 command.name, command.summary, command.name, command.operands);
+  std::string text =
+      fmt::format("whittaw {0}: {1}\n\nusage: whittaw {0}{2}{3} [OPTIONS]\n\n", command.name,
+                  command.summary, command.operands.empty() ? "" : " ", command.operands);
   for (const auto &option : command.options) {
     const std::string left = option.value.empty() ? std::string(option.name)
                                                   : fmt::format("{} {}", option.name, option.value);

@@ -80,6 +80,20 @@ Outcome<AreaMeasure> measure_of(const Arguments &arguments, const Species *speci
                  0,
                  "give one of --live-weight, --green-weight, --length with --widths, or --area"};
   }
+  const auto only_with = [&](const OptionRecord &option,
+                             const OptionRecord &wanted) -> std::optional<Fault> {
+    if (!arguments.has(option.name) || given[0] == wanted.name) return std::nullopt;
+    return Fault{Status::usage,
+                 std::string(option.name),
+                 fmt::format("goes with {} only", wanted.name),
+                 "",
+                 0,
+                 "leave it out"};
+  };
+  for (const auto &fault :
+       {only_with(widths_option, length_option), only_with(at_option, length_option),
+        only_with(own_option, green_option)})
+    if (fault) return *fault;
   if (given[0] == live_option.name) {
     const auto mass = option_quantity(arguments, live_option.name, &read_mass);
     if (!mass) return mass.problem();

@@ -47,11 +47,11 @@ std::string convert_text(const ConvertReport &report, const std::string &from,
   const std::string answer = report.from_mass ? write_in_unit(report.volume, cubic_metre, unit)
                                               : write_in_unit(report.mass, kilogram, unit);
   const auto &density = report.density.density;
-  return fmt::format("{} of {} = {}\nBulk density {} g/mL, one standard deviation. A grind can "
+  return fmt::format("{} of {} = {}\nBulk density {}, one standard deviation. A grind can "
                      "move a cup by a third: weigh a level cup of yours once.\nSource: {}\n",
                      from, report.ingredient, answer,
                      detail::write_spread(count(density.value, gram_per_millilitre),
-                                          count(density.sd(), gram_per_millilitre), ""),
+                                          count(density.sd(), gram_per_millilitre), "g/mL"),
                      write_source(report.density.source));
 }
 

@@ -74,6 +74,13 @@ Outcome<Status> show_or_check(const Arguments &arguments, bool check) {
   if (!units) return units.problem();
   const auto water = option_quantity(arguments, water_option.name, &read_temperature);
   if (!water) return water.problem();
+  if (*water && (**water < solubility_from || **water > solubility_to))
+    return Fault{Status::bad_data,
+                 std::string(water_option.name),
+                 "outside 0 to 60 \u00b0C, where the solubility tables end",
+                 "",
+                 0,
+                 "give a temperature between, as \"15 C\""};
   auto recipe = find_recipe(arguments.operands[1], "");
   if (!recipe) return recipe.problem();
   const auto temperature = (*water).value_or(usual_check_temperature);

@@ -41,8 +41,11 @@ std::optional<Fault> write_straight(const std::string &path, const std::string &
   if (file < 0) return write_fault_of(path, errno, Status::cannot_create);
   const int error = write_all(file, text);
   const int closing = ::close(file) == 0 ? 0 : errno;
-  if (error != 0 || closing != 0)
-    return write_fault_of(path, error != 0 ? error : closing, Status::io_error);
+  if (error != 0 || closing != 0) {
+    auto fault = write_fault_of(path, error != 0 ? error : closing, Status::io_error);
+    fault.remedy = "choose another place with -o";
+    return fault;
+  }
   return std::nullopt;
 }
 

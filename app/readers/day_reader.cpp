@@ -194,6 +194,9 @@ Bag read_bag(Reading &reading, const Node &node, std::string &currency) {
     }
     bag.form = detail::meal_form(*meal);
     bag.grain = meal;
+    for (const std::string_view key : {"hydrate", "alumina", "form", "iodized", "grain"})
+      if (const Node *extra = fields.find(key))
+        reading.refuse(extra->place, fmt::format("{} is not said of a meal", key), "leave it out");
   }
   if (const BulkRow *grain = take_grain(fields, "grain", bag.form.role)) bag.grain = grain;
   if (bag.form.role == Role::salt) {
@@ -227,7 +230,8 @@ void read_bucket(Reading &reading, const Node &node, Day &day) {
 void read_hides(Fields &fields, Day &day, const Workshop &workshop) {
   const auto hides = take_tables(fields, "hide");
   if (hides.empty()) {
-    missing(fields, "the day's hides", "add [[hide]] with tag, species and a measure");
+    fields.reading.refuse({}, "the day has no hides",
+                          "add [[hide]] with tag, species and a measure");
     return;
   }
   std::unordered_map<std::string, Place> seen;

@@ -48,18 +48,27 @@ std::optional<std::int64_t> take_integer(Fields &fields, std::string_view key, s
 std::span<const Node> take_tables(Fields &fields, std::string_view key);
 std::vector<std::string> take_texts(Fields &fields, std::string_view key);
 
+/// ", as coat = "3 mm"": what the reader itself asks for when it is given nothing.
+template <class T>
+std::string example_of(Result<T> (*read)(std::string_view), std::string_view key) {
+  const auto nothing = read("");
+  if (nothing) return "";
+  const std::string &remedy = nothing.problem().remedy;
+  const std::size_t as = remedy.find(", as ");
+  if (as == std::string::npos) return "";
+  const std::string example = remedy.substr(as + 5, remedy.find(',', as + 5) - as - 5);
+  return ", as " + std::string(key) + " = \"" + example + "\"";
+}
+
 /// A node that is a quantity written as text with its unit, by a reader of the library.
 template <class T>
 std::optional<T> take_node(Reading &reading, const Node &node, std::string_view key,
                            Result<T> (*read)(std::string_view)) {
-  const bool bare = node.type == Node::Type::integer || node.type == Node::Type::number;
   if (node.type != Node::Type::text) {
     reading.refuse(node.place,
                    std::string(key) + ": " + std::string(type_name(node.type)) +
                        ", and a quantity with its unit is wanted",
-                   bare ? "write it in quotes with its unit, as " + std::string(key) + " = \"" +
-                              "12 kg\""
-                        : "write it in quotes with its unit");
+                   "write it in quotes with its unit" + example_of(read, key));
     return std::nullopt;
   }
   auto value = read(node.text);

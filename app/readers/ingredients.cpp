@@ -53,6 +53,16 @@ constexpr std::array<SodaRow, 3> soda_table{{
 } // namespace
 
 std::optional<Form> take_form(Fields &fields, ChemicalKind kind) {
+  const auto only_for = [&](std::string_view key, ChemicalKind wanted, std::string_view name) {
+    if (const Node *node = fields.find(key); node != nullptr && kind != wanted)
+      fields.reading.refuse(node->place, fmt::format("{} is said of {} only", key, name),
+                            "leave it out, or check the kind");
+  };
+  only_for("hydrate", ChemicalKind::aluminium_sulfate, "aluminium sulfate");
+  only_for("alumina", ChemicalKind::aluminium_sulfate, "aluminium sulfate");
+  only_for("form", ChemicalKind::washing_soda, "washing soda");
+  only_for("iodized", ChemicalKind::salt, "salt");
+  if (fields.reading.fault) return std::nullopt;
   switch (kind) {
   case ChemicalKind::potassium_alum: return forms::potassium_alum;
   case ChemicalKind::ammonium_alum: return forms::ammonium_alum;

@@ -17,6 +17,27 @@ Place place_of(const toml::source_region &region) {
   return {region.begin.line, region.begin.column};
 }
 
+/// Deeper than any file of ours; dotted keys nest without a limit of the parser's.
+constexpr std::size_t most_dots = 64;
+
+/// Line, from 1, with more dots outside quotes than a key of ours can have, or 0.
+std::uint32_t line_too_deep(std::string_view text) {
+  std::uint32_t line = 1;
+  std::size_t dots = 0;
+  for (const char c : text) {
+    if (c == '\n') {
+      ++line;
+      dots = 0;
+    } else if (c == '"' || c == '\'' || c == '=' || c == '#') {
+      // A key ends at "=": what follows is a value, or text that the parser looks at.
+      dots = 0;
+    } else if (c == '.' && ++dots > most_dots) {
+      return line;
+    }
+  }
+  return 0;
+}
+
 Node convert(const toml::node &from) {
   Node node;
   node.place = place_of(from.source());
@@ -86,8 +107,8 @@ Fault fault_at(const SourceText &source, Place place, std::string found, std::st
     if (end == std::string::npos) return fault;
     start = end + 1;
   }
-  fault.excerpt =
-      source.text.substr(start, std::min(source.text.find('\n', start), start + 4096) - start);
+  fault.excerpt = source.text.substr(
+      start, std::min(source.text.find_first_of("\r\n", start), start + 4096) - start);
   fault.column = place.column;
   return fault;
 }
@@ -103,14 +124,29 @@ Outcome<Node> read_toml(const SourceText &source) {
                  0,
                  "save the file as UTF-8 text; a spreadsheet or a picture will not do"};
   }
+  if (const std::uint32_t line = line_too_deep(source.text); line > 0)
+    return Fault{Status::bad_data,
+                 fmt::format("{}:{}", source.name, line),
+                 "more dots in a row than any key of ours has",
+                 "",
+                 0,
+                 "write keys as name = \"value\""};
   auto parsed = toml::parse(source.text, std::string_view(source.name));
   if (!parsed) {
     const auto &error = parsed.error();
     std::string why(error.description());
+    const bool date = why.find("date") != std::string::npos;
+    // "Error while parsing key: ..." says twice what the place says.
+    if (const std::size_t colon = why.find(": "); why.starts_with("Error while") && colon < 60)
+      why.erase(0, colon + 2);
     return fault_at(source, place_of(error.source()), "not TOML: " + why,
-                    "write keys as name = \"value\", text in double quotes");
+                    date ? "write a date that the calendar has, as 2026-11-07"
+                         : "write keys as name = \"value\", text in double quotes closed on its "
+                           "line");
   }
-  return convert(parsed.table());
+  Node root = convert(parsed.table());
+  root.place = {}; // the whole file: no one line of it
+  return root;
 }
 
 } // namespace whittaw::app

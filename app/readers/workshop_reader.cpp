@@ -54,10 +54,10 @@ void read_weighings(Fields &fields, Workshop &workshop) {
     if (row == nullptr || !volume || !mass) return;
     const double density = count(*mass / *volume, gram_per_millilitre);
     if (density < 0.05 || density > 3.0)
-      weighing.reading.refuse(
-          weighing.find("mass")->place,
-          fmt::format("{} comes to {:.3g} g/mL, which no powder does", row->name, density),
-          "check the mass and the measure");
+      weighing.reading.refuse(weighing.find("mass")->place,
+                              fmt::format("{} comes to {} g/mL, which no powder does", row->name,
+                                          write_significant(density, 3)),
+                              "check the mass and the measure");
     auto own = workshop.weighings.begin();
     while (own != workshop.weighings.end() && own->ingredient != row) ++own;
     if (own == workshop.weighings.end()) own = workshop.weighings.insert(own, {row, {}});

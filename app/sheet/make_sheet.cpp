@@ -266,8 +266,9 @@ Sheet make_report(const DayResults &results, UnitSystem units) {
   const Batch &batch = results.batch;
   Sheet sheet;
   sheet.title = "Batch " + results.day.date;
-  sheet.subtitle = fmt::format("{} \u00b7 {} hides \u00b7 {}", results.day.recipe.title,
-                               batch.hides.size(), write_estimate(batch.area, units));
+  sheet.subtitle =
+      fmt::format("{} \u00b7 {} \u00b7 {}", results.day.recipe.title,
+                  hides_in_words(batch.hides.size()), write_estimate(batch.area, units));
   add_common(sheet, results, Level::ok);
 
   SheetTable hides = hide_table(results, units, batch.hides.size());
@@ -276,7 +277,14 @@ Sheet make_report(const DayResults &results, UnitSystem units) {
     hides.rows[i].emplace_back(batch.hides[i].area.method);
     hides.rows[i].push_back(write_percent(Offer{batch.hides[i].offer.value}, 2));
   }
-  hides.note = "The total is of the full values, not of the printed rows.";
+  hides.rows.push_back(
+      {"all", "", "", write_estimate(batch.area, units),
+       write_volume(batch.paste_on_hides / static_cast<double>(batch.coats), units), "",
+       write_percent(batch.offer, 2)});
+  if (hides.columns.size() > hides.rows.back().size())
+    hides.rows.back().insert(hides.rows.back().begin() + 1, "");
+  hides.note = "The sums are of the full values, not of the printed rows; spreads add by their "
+               "squares, a formula's own spread by itself.";
   sheet.tables.push_back(std::move(hides));
 
   SheetTable ingredients;

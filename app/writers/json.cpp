@@ -8,9 +8,10 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-// A tag or a label is UTF-8 when read; anything else is replaced rather than thrown over.
+// Other than ASCII is escaped, so that no control character of a tag reaches a terminal; what is
+// not UTF-8 is replaced rather than thrown over.
 std::string dump(const Json &json) {
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 
 Json checks_json(const std::vector<Check> &checks) {

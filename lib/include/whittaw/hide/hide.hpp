@@ -62,8 +62,9 @@ inline Estimate<Area> by_law(Area value, Spread spread, std::string_view name, d
 }
 
 inline Problem no_weight_law(const Species &species) {
-  return {"no published equation gives the area of a " + std::string(species.name) +
-              " skin from live weight",
+  const bool vowel = std::string_view("aeiou").find(species.name.front()) != std::string::npos;
+  return {"no published equation gives the area of " + std::string(vowel ? "an " : "a ") +
+              std::string(species.name) + " skin from live weight",
           "tape it (length and widths), give the area of its measured outline, weigh it green, or "
           "ask for the rough guess with species 'mammal'"};
 }

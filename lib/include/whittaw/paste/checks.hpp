@@ -193,8 +193,8 @@ inline void check_vessel(std::vector<Check> &checks, const Day &day, const Batch
                       "The bucket holds " + write_volume(*bucket.volume, units) +
                           "; the paste with "
                           "room to stir and foam needs " +
-                          write_volume(batch.bucket, units) + ". Mix in " + std::to_string(batch.lots) +
-                          " equal lots."});
+                          write_volume(batch.bucket, units) + ". Mix in " +
+                          std::to_string(batch.lots) + " equal lots."});
   }
 }
 

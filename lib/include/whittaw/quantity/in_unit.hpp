@@ -34,11 +34,19 @@ inline Result<Kind> kind_of(std::string_view text) {
   return row->kind;
 }
 
+/// A unit as it is printed: litres with a capital L, the rest as in the table.
+inline std::string printed_name(const UnitRow &unit) {
+  std::string name(unit.name);
+  if (name == "l" || name == "dl" || name == "cl" || name == "ml") name.back() = 'L';
+  if (name.starts_with("us ")) name.replace(0, 2, "US");
+  return name;
+}
+
 /// "739 ± 12 g", value and standard deviation in the named unit.
 template <class Q>
 std::string write_in_unit(const Estimate<Q> &figure, Q si_unit, const UnitRow &unit) {
   return detail::write_spread(count(figure.value, si_unit) / unit.size,
-                              count(figure.sd(), si_unit) / unit.size, unit.name);
+                              count(figure.sd(), si_unit) / unit.size, printed_name(unit));
 }
 
 } // namespace whittaw

@@ -24,6 +24,15 @@ inline std::string quoted(std::string_view text) {
   return "'" + std::string(text.substr(0, end)) + "...'";
 }
 
+/// A number to a tenth, without a trailing zero.
+inline std::string tenths(double value) {
+  std::string digits = std::to_string(std::llround(value * 10.0));
+  if (digits.size() == 1) digits.insert(0, "0");
+  const char last = digits.back();
+  digits.pop_back();
+  return last == '0' ? digits : digits + "." + last;
+}
+
 /// Length of `name` as it stands at the front of `text`, letters of either case and any run of
 /// spaces for one; zero if it does not stand there, or goes on as a longer word.
 inline std::size_t matches(std::string_view text, std::string_view name) {
@@ -113,7 +122,7 @@ inline Result<double> read_kind(std::string_view text, Kind wanted, Zero zero) {
                                                         std::string(kind_row(wanted).example)};
     const UnitRow *unit = take_unit(rest);
     if (unit == nullptr)
-      return Problem{quoted(unit_text) + " is not a unit known here",
+      return Problem{"in " + quoted(text) + ", " + quoted(unit_text) + " is not a unit known here",
                      "write " + std::string(kind_row(wanted).name) + ", as " +
                          std::string(kind_row(wanted).example)};
     if (unit->kind != wanted) return wrong_kind(text, wanted, kind_row(unit->kind).name);
@@ -172,7 +181,7 @@ Result<Fraction<FractionKind>> read_fraction(std::string_view text, Fraction<Fra
                                              Fraction<FractionKind> high) {
   std::string_view rest = text;
   auto number = take_number(rest);
-  if (!number) return number.problem();
+  if (!number) return Problem{number.problem().found, "write a share, as 17 % or 0.17"};
   double value = *number;
   if (const UnitRow *unit = detail::take_unit(rest)) {
     if (unit->kind != Kind::fraction)
@@ -183,14 +192,13 @@ Result<Fraction<FractionKind>> read_fraction(std::string_view text, Fraction<Fra
   if (!rest.empty())
     return Problem{detail::quoted(text) + " is not a share", "write it as 17 % or 0.17"};
   if (!(value >= low.value && value <= high.value)) {
-    const auto bound = [](double fraction) {
-      std::string digits = std::to_string(fraction * 100.0);
-      digits.erase(digits.find_last_not_of('0') + 1);
-      if (digits.ends_with('.')) digits.pop_back();
-      return digits + " %";
+    // Inward to a tenth of a percent, so that what is printed is allowed.
+    const auto bound = [](double fraction, double inward) {
+      return detail::tenths(inward * std::floor(inward * fraction * 1000.0 + 1e-6) / 10.0) + " %";
     };
-    return Problem{detail::quoted(text) + " is out of range",
-                   "write a share from " + bound(low.value) + " to " + bound(high.value)};
+    return Problem{detail::quoted(text) + " is out of range", "write a share from " +
+                                                                  bound(low.value, -1.0) + " to " +
+                                                                  bound(high.value, 1.0)};
   }
   return Fraction<FractionKind>{value};
 }
@@ -202,7 +210,7 @@ inline Result<Temperature> read_temperature(std::string_view text) {
   const bool below = rest.starts_with('-');
   if (below) rest.remove_prefix(1);
   auto number = take_number(rest);
-  if (!number) return number.problem();
+  if (!number) return Problem{number.problem().found, "write a temperature, as 12 C or 54 F"};
   const double value = below ? -*number : *number;
   const UnitRow *unit = detail::take_unit(rest);
   detail::skip_spaces(rest);

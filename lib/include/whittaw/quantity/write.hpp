@@ -91,7 +91,7 @@ inline std::string write_mass(Mass mass, UnitSystem units, ScaleStep step = {}) 
   const double pounds = std::floor(ounces / 16.0 + 1e-9);
   if (pounds < 1.0) return write_decimal(ounces, decimals) + " oz";
   const std::string rest = write_decimal(std::max(0.0, ounces - 16.0 * pounds), decimals);
-  const std::string whole = write_decimal(pounds, 0) + " lb";
+  std::string whole = write_decimal(pounds, 0) + " lb";
   if (rest.find_first_of("123456789") == std::string::npos) return whole;
   return whole + " " + rest + " oz";
 }

@@ -1,0 +1,23 @@
+#include "commands.hpp"
+
+#include <array>
+
+namespace whittaw::app {
+
+namespace {
+
+std::array<CommandRecord, 5> make_commands() {
+  std::array<CommandRecord, 5> all{batch_command(), card_command(), area_command(),
+                                   convert_command(), recipe_command()};
+  for (auto &command : all) command.options.push_back({"--help", "", "print this and stop"});
+  return all;
+}
+
+} // namespace
+
+std::span<const CommandRecord> commands() {
+  static const auto all = make_commands();
+  return all;
+}
+
+} // namespace whittaw::app
