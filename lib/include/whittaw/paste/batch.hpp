@@ -104,8 +104,10 @@ inline void take(Batch &batch, const Day &day, const RecipePart &part) {
   const Drawn drawn = draw(part.form, wanted, day.shelf);
   for (const auto &from : drawn.draws) {
     const Bag *bag = from.bag ? &day.shelf[*from.bag] : nullptr;
-    batch.ingredients.push_back({from.form.role, form_name(from.form), from.form, from.mass,
-                                 from.bag, bag ? bag->grain : nullptr,
+    Form form = from.form;
+    if (form.name.empty() && bag != nullptr && bag->grain != nullptr) form.name = bag->grain->name;
+    batch.ingredients.push_back({form.role, form_name(form), form, from.mass, from.bag,
+                                 bag ? bag->grain : nullptr,
                                  cost_from(day.shelf, from.bag, from.mass)});
     const bool by_moles = part.form.role == Role::alum || part.form.role == Role::soda;
     if (!by_moles) continue;
@@ -161,10 +163,13 @@ inline void take_water(Batch &batch, const Day &day) {
     const Volume changed = volume - surplus / water_density;
     return changed > 0.0 * litre ? changed : 0.0 * litre;
   };
-  batch.alum_water = left(batch.times_recipe * recipe.water_for_alum,
-                          crystal_water_surplus(batch, day, Role::alum));
-  batch.soda_water = left(batch.times_recipe * recipe.water_for_salt_and_soda,
-                          crystal_water_surplus(batch, day, Role::soda));
+  const bool one_water = !(recipe.water_for_salt_and_soda > 0.0 * litre);
+  const Mass of_alum = crystal_water_surplus(batch, day, Role::alum);
+  const Mass of_soda = crystal_water_surplus(batch, day, Role::soda);
+  batch.alum_water =
+      left(batch.times_recipe * recipe.water_for_alum, one_water ? of_alum + of_soda : of_alum);
+  if (!one_water)
+    batch.soda_water = left(batch.times_recipe * recipe.water_for_salt_and_soda, of_soda);
   Form water;
   water.name = "water";
   water.role = Role::water;
@@ -195,6 +200,7 @@ inline void find_liquor(Batch &batch, const Day &day) {
 
 inline void find_offer(Batch &batch, const Day &day, ArealMass alum) {
   Estimate<double> total;
+  double value = 0.0;
   Mass weight = 0.0 * kilogram;
   for (const auto &hide : batch.hides) weight += hide.fleshed_weight.value;
   for (std::size_t i = 0; i < batch.hides.size(); ++i) {
@@ -202,10 +208,17 @@ inline void find_offer(Batch &batch, const Day &day, ArealMass alum) {
     const auto per_weight = area_per_weight(day.hides[i], hide.area, hide.fleshed_weight);
     hide.offer = count(alum, kilogram_per_square_metre) * per_weight;
     add_shared(hide.offer.shared, coat_error, coat_spread.value * hide.offer.value);
-    total += count(hide.fleshed_weight.value, weight) * hide.offer;
+    value += count(hide.fleshed_weight.value, weight) * hide.offer.value;
   }
-  batch.offer = {total.value};
-  batch.offer_spread = {total.value > 0.0 ? total.sd() / total.value : 0.0};
+  for (std::size_t i = 0; i < batch.hides.size(); ++i) {
+    const auto &hide = batch.hides[i];
+    const bool weighed = day.hides[i].fleshed_weight.has_value() ||
+                         std::holds_alternative<GreenWeight>(day.hides[i].measure);
+    const double stands_for = weighed ? 1.0 : value / hide.offer.value;
+    total += count(hide.fleshed_weight.value, weight) * stands_for * hide.offer;
+  }
+  batch.offer = {value};
+  batch.offer_spread = {value > 0.0 ? total.sd() / value : 0.0};
 }
 
 } // namespace detail

@@ -61,7 +61,8 @@ inline void check_water(std::vector<Check> &checks, std::string_view id, std::st
     else if (*salt.needs <= temperature)
       checks.push_back({id, Level::warn,
                         what + ", for it dissolves less above " +
-                            write_temperature(*salt.needs, units) + ". Use cooler water."});
+                            write_temperature(best_temperature(salt.solute), units) +
+                            ". Use cooler water."});
     else
       checks.push_back({id, Level::warn,
                         what + ". Use water of at least " + write_temperature(*warmer, units) +
@@ -293,12 +294,13 @@ inline std::vector<Check> check_batch(const Day &day, const Batch &batch, const 
                                       const Portions &portions, UnitSystem units) {
   std::vector<Check> checks;
   checks.push_back(detail::check_basicity(batch.liquor.basicity));
-  detail::check_saturation(checks, batch.liquor, units, workshop.scale);
+  const Batch mixed_at_once = batch.lots > 1 ? one_lot(batch) : batch;
+  detail::check_saturation(checks, mixed_at_once.liquor, units, workshop.scale);
   if (!day.water_temperature)
     checks.push_back({"water-temperature", Level::note,
                       "No water temperature is stated: cold water of " +
                           write_temperature(assumed_water_temperature, units) + " is assumed."});
-  detail::check_scale(checks, batch.lots > 1 ? one_lot(batch) : batch, units, workshop.scale);
+  detail::check_scale(checks, mixed_at_once, units, workshop.scale);
   checks.push_back(detail::check_offer(day, batch, units));
   detail::check_shelf(checks, day, batch, units, workshop.scale);
   detail::check_vessel(checks, day, batch, units);

@@ -209,6 +209,8 @@ inline Result<Temperature> read_temperature(std::string_view text) {
   detail::skip_spaces(rest);
   const bool below = rest.starts_with('-');
   if (below) rest.remove_prefix(1);
+  if (below && rest.starts_with('+'))
+    return Problem{detail::quoted(text) + " has two signs", "write a temperature, as 12 C or 54 F"};
   auto number = take_number(rest);
   if (!number) return Problem{number.problem().found, "write a temperature, as 12 C or 54 F"};
   const double value = below ? -*number : *number;

@@ -91,4 +91,11 @@ inline std::optional<Temperature> temperature_to_dissolve(Solute solute, MassPer
   return std::nullopt;
 }
 
+/// The column of the table at which most of it dissolves.
+inline Temperature best_temperature(Solute solute) {
+  const auto &grams = solubility_row(solute).grams_per_100_g;
+  const auto most = std::max_element(grams.begin(), grams.end()) - grams.begin();
+  return degrees_celsius(solubility_columns[static_cast<std::size_t>(most)]);
+}
+
 } // namespace whittaw
