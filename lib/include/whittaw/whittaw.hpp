@@ -14,8 +14,8 @@
 #include <whittaw/paste/recipe.hpp>
 #include <whittaw/paste/recipe_checks.hpp>
 #include <whittaw/paste/shelf.hpp>
-#include <whittaw/paste/workshop.hpp>
 #include <whittaw/paste/wording.hpp>
+#include <whittaw/paste/workshop.hpp>
 #include <whittaw/quantity/chance.hpp>
 #include <whittaw/quantity/estimate.hpp>
 #include <whittaw/quantity/in_unit.hpp>
