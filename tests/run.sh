@@ -12,7 +12,7 @@ failed=0
 as_root() {
   if [ "$(id -u)" -eq 0 ]; then "$@"; else sudo "$@"; fi
 }
-packages="g++ clang clang-format clang-tidy cmake ninja-build git python3 libboost-dev libcli11-dev
+packages="g++ clang libclang-rt-14-dev clang-format clang-tidy cmake ninja-build git python3 libboost-dev libcli11-dev
 libtomlplusplus-dev doctest-dev libfmt-dev nlohmann-json3-dev libbenchmark-dev units chemeq openbabel
 chromium poppler-utils fonts-dejavu-core"
 # shellcheck disable=SC2086
