@@ -10,8 +10,11 @@ as_root() {
 }
 packages="g++ cmake ninja-build libboost-dev libcli11-dev libtomlplusplus-dev libfmt-dev
 nlohmann-json3-dev"
+# A package that another one only mentions is known to dpkg too: count those that are installed.
 # shellcheck disable=SC2086
-if ! dpkg-query -W $packages >/dev/null 2>&1; then
+have=$(dpkg-query -W -f='${db:Status-Status}\n' $packages 2>/dev/null | grep -c '^installed$' || true)
+# shellcheck disable=SC2086
+if [ "$have" -ne "$(echo $packages | wc -w)" ]; then
   as_root apt-get update -qq >&2
   as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends \
     $packages >&2

@@ -15,9 +15,13 @@ as_root() {
 packages="g++ clang libclang-rt-14-dev clang-format clang-tidy cmake ninja-build git python3 libboost-dev libcli11-dev
 libtomlplusplus-dev doctest-dev libfmt-dev nlohmann-json3-dev libbenchmark-dev units chemeq openbabel
 chromium poppler-utils fonts-dejavu-core"
+# A package that another one only mentions is known to dpkg too: count those that are installed.
 # shellcheck disable=SC2086
-if ! dpkg-query -W $packages >/dev/null 2>&1; then
+have=$(dpkg-query -W -f='${db:Status-Status}\n' $packages 2>/dev/null | grep -c '^installed$' || true)
+# shellcheck disable=SC2086
+if [ "$have" -ne "$(echo $packages | wc -w)" ]; then
   as_root apt-get update -qq
+  # shellcheck disable=SC2086
   as_root env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $packages
 fi
 
