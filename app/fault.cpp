@@ -15,7 +15,16 @@ std::string printable(std::string_view text) {
     // C1 controls are the two bytes C2 80 to C2 9F in UTF-8.
     const bool c1 =
         byte == 0xC2 && i + 1 < text.size() && static_cast<unsigned char>(text[i + 1]) < 0xA0;
-    if (byte < 0x20 || byte == 0x7F) {
+    // Letters that turn the direction of text: E2 80 AA to AE, E2 81 A6 to A9.
+    const auto next = [&](std::size_t ahead) {
+      return i + ahead < text.size() ? static_cast<unsigned char>(text[i + ahead]) : 0U;
+    };
+    const bool turns = byte == 0xE2 && ((next(1) == 0x80 && next(2) >= 0xAA && next(2) <= 0xAE) ||
+                                        (next(1) == 0x81 && next(2) >= 0xA6 && next(2) <= 0xA9));
+    if (turns) {
+      result += '?';
+      i += 2;
+    } else if (byte < 0x20 || byte == 0x7F) {
       result += byte == '\t' ? ' ' : '?';
     } else if (c1) {
       result += '?';

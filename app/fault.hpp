@@ -17,6 +17,7 @@ enum class Status {
   no_input = 66,
   cannot_create = 73,
   io_error = 74,
+  busy = 75,
 };
 
 struct Fault {
@@ -57,7 +58,7 @@ template <class Words> std::string nearest(std::string_view word, const Words &k
   return best;
 }
 
-/// ", did you mean 'x'?" where one is near, else nothing.
+/// "did you mean 'x'? " where one is near, else nothing.
 template <class Words> std::string did_you_mean(std::string_view word, const Words &known) {
   const std::string near = nearest(word, known);
   return near.empty() ? std::string() : "did you mean '" + near + "'? ";

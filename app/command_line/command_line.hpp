@@ -58,6 +58,9 @@ inline constexpr OptionRecord output_option{"--output", "FILE", "write to FILE (
 inline constexpr OptionRecord workshop_option{
     "--workshop", "FILE", "scoops and weighings (workshop.toml beside the day)"};
 
+inline constexpr OptionRecord workshop_here_option{
+    "--workshop", "FILE", "weighings and own figures (workshop.toml here)"};
+
 Outcome<UnitSystem> units_of(const Arguments &arguments);
 
 /// A quantity given to an option, by a reader of the library; nothing if the option is absent.

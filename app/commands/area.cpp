@@ -6,6 +6,8 @@
 #include "../readers/workshop_reader.hpp"
 #include "../writers/json.hpp"
 
+#include <whittaw/paste/checks.hpp>
+
 #include <fmt/format.h>
 
 namespace whittaw::app {
@@ -36,7 +38,12 @@ Outcome<std::vector<Length>> lengths_of(const Arguments &arguments, const Option
   while (true) {
     const std::size_t comma = rest.find(',');
     const auto length = read_length(rest.substr(0, comma), Zero::allowed);
-    if (!length) return option_fault(option.name, length.problem());
+    if (!length) {
+      Problem problem = length.problem();
+      if (text->find(',') != std::string::npos)
+        problem.remedy += "; a comma stands between lengths, decimals have a point";
+      return option_fault(option.name, problem);
+    }
     lengths.push_back(*length);
     if (comma == std::string_view::npos) return lengths;
     rest.remove_prefix(comma + 1);
@@ -62,7 +69,7 @@ Outcome<Tape> tape_of(const Arguments &arguments) {
   return *checked;
 }
 
-Outcome<AreaMeasure> measure_of(const Arguments &arguments, const Species *species) {
+Outcome<AreaMeasure> measure_of(const Arguments &arguments) {
   const std::array<std::string_view, 4> sources{live_option.name, green_option.name,
                                                 length_option.name, known_option.name};
   std::vector<std::string_view> given;
@@ -102,15 +109,7 @@ Outcome<AreaMeasure> measure_of(const Arguments &arguments, const Species *speci
   if (given[0] == green_option.name) {
     const auto mass = option_quantity(arguments, green_option.name, &read_mass);
     if (!mass) return mass.problem();
-    auto own = option_quantity(arguments, own_option.name, &read_areal_mass);
-    if (!own) return own.problem();
-    if (!*own) {
-      const auto workshop = find_workshop(arguments.value(workshop_option.name), "");
-      if (!workshop) return workshop.problem();
-      for (const auto &row : workshop->green)
-        if (row.species == species) own.value() = row.areal_mass;
-    }
-    return AreaMeasure(GreenWeight{**mass, *own});
+    return AreaMeasure(GreenWeight{**mass});
   }
   if (given[0] == known_option.name) {
     const auto area = option_quantity(arguments, known_option.name, &read_area);
@@ -127,7 +126,11 @@ std::string area_text(const AreaReport &report, UnitSystem units) {
   std::string text = fmt::format("{} ({}, {})\n", write_estimate(area.trimmed, units),
                                  report.hide.species->name, area.method);
   text += "Flayed skin laid slack, head and shanks off; \u00b1 is one standard deviation.\n";
-  if (report.hide.trim != Trim::whole)
+  if (const std::string odd = detail::odd_size(report.hide, area); !odd.empty())
+    text += fmt::format("Warn: {}. Check the figure.\n", odd);
+  if (report.hide.trim != Trim::whole && area.trim_source.text.empty())
+    text += "A known area is taken as the hide lies: no trim is cut off it.\n";
+  else if (report.hide.trim != Trim::whole)
     text += fmt::format("Trimmed {}: {} cut off ({}).\n", trim_row(report.hide.trim).name,
                         write_area(area.flayed.value - area.trimmed.value, units),
                         trim_row(report.hide.trim).cut_off);
@@ -153,9 +156,14 @@ Outcome<Status> run(const Arguments &arguments) {
                           Status::usage);
     report.hide.trim = *found;
   }
-  auto measure = measure_of(arguments, *species);
+  auto measure = measure_of(arguments);
   if (!measure) return measure.problem();
   report.hide.measure = *measure;
+  const auto workshop = find_workshop(arguments.value(workshop_option.name), "");
+  if (!workshop) return workshop.problem();
+  const auto own = option_quantity(arguments, own_option.name, &read_areal_mass);
+  if (!own) return own.problem();
+  report.hide.own_areal_mass = *own ? *own : own_areal_mass(*workshop, *species);
   auto area = hide_area(report.hide);
   if (!area) return option_fault("", area.problem());
   report.area = *area;
@@ -173,7 +181,7 @@ CommandRecord area_command() {
           0,
           "one hide's area, by weight, tape or as known",
           {species_option, live_option, green_option, own_option, length_option, widths_option,
-           at_option, known_option, trim_option, units_option, workshop_option, json_option,
+           at_option, known_option, trim_option, units_option, workshop_here_option, json_option,
            output_option},
           "whittaw area --species goat --live-weight \"31 kg\"",
           &run};

@@ -7,7 +7,7 @@ namespace whittaw::app {
 namespace {
 
 std::array<CommandRecord, 5> make_commands() {
-  std::array<CommandRecord, 5> all{batch_command(), card_command(), area_command(),
+  std::array<CommandRecord, 5> all{batch_command(),   card_command(),   area_command(),
                                    convert_command(), recipe_command()};
   for (auto &command : all) command.options.push_back({"--help", "", "print this and stop"});
   return all;

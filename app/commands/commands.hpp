@@ -10,5 +10,6 @@ CommandRecord card_command();
 CommandRecord area_command();
 CommandRecord convert_command();
 CommandRecord recipe_command();
+CommandRecord powder_command();
 
 } // namespace whittaw::app

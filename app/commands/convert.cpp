@@ -47,11 +47,13 @@ std::string convert_text(const ConvertReport &report, const std::string &from,
   const std::string answer = report.from_mass ? write_in_unit(report.volume, cubic_metre, unit)
                                               : write_in_unit(report.mass, kilogram, unit);
   const auto &density = report.density.density;
-  return fmt::format("{} of {} = {}\nBulk density {}, one standard deviation. A grind can "
-                     "move a cup by a third: weigh a level cup of yours once.\nSource: {}\n",
+  return fmt::format("{} of {} = {}\nBulk density {}, one standard deviation.{}\nSource: {}\n",
                      from, report.ingredient, answer,
                      detail::write_spread(count(density.value, gram_per_millilitre),
                                           count(density.sd(), gram_per_millilitre), "g/mL"),
+                     report.ingredient == "water"
+                         ? ""
+                         : " A grind can move a cup by a third: weigh a level cup of yours once.",
                      write_source(report.density.source));
 }
 
@@ -106,7 +108,7 @@ CommandRecord convert_command() {
           2,
           2,
           "between weight and volume of a named ingredient",
-          {to_option, units_option, workshop_option, json_option, output_option},
+          {to_option, units_option, workshop_here_option, json_option, output_option},
           "whittaw convert \"2 1/2 cup\" \"table salt\"",
           &run};
 }

@@ -1,6 +1,7 @@
 #include "commands.hpp"
 
 #include "../files/files.hpp"
+#include "../readers/day_reader.hpp"
 #include "../readers/recipe_reader.hpp"
 #include "../writers/json.hpp"
 #include "../writers/writers.hpp"
@@ -72,17 +73,12 @@ std::string check_lines(const RecipeReport &report) {
 Outcome<Status> show_or_check(const Arguments &arguments, bool check) {
   const auto units = units_of(arguments);
   if (!units) return units.problem();
-  const auto water = option_quantity(arguments, water_option.name, &read_temperature);
+  const auto water = option_quantity(arguments, water_option.name, &read_water_temperature);
   if (!water) return water.problem();
-  if (*water && (**water < solubility_from || **water > solubility_to))
-    return Fault{Status::bad_data,
-                 std::string(water_option.name),
-                 "outside 0 to 60 \u00b0C, where the solubility tables end",
-                 "",
-                 0,
-                 "give a temperature between, as \"15 C\""};
   auto recipe = find_recipe(arguments.operands[1], "");
   if (!recipe) return recipe.problem();
+  if (auto fault = refuse_overwriting(arguments.value("--output"), {arguments.operands[1]}))
+    return *fault;
   const auto temperature = (*water).value_or(usual_check_temperature);
   const RecipeReport report{*recipe, paste_yield(*recipe), recipe_basicity(*recipe),
                             check_recipe(*recipe, temperature, *units)};

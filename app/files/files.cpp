@@ -124,6 +124,21 @@ Outcome<std::string> read_file(const std::string &path) {
   return text;
 }
 
+std::optional<Fault> refuse_overwriting(const std::optional<std::string> &output,
+                                        const std::vector<std::string> &inputs) {
+  struct stat wanted {};
+  if (!output || ::stat(output->c_str(), &wanted) != 0 || !S_ISREG(wanted.st_mode))
+    return std::nullopt;
+  for (const auto &input : inputs) {
+    struct stat read {};
+    if (::stat(input.c_str(), &read) == 0 && read.st_dev == wanted.st_dev &&
+        read.st_ino == wanted.st_ino)
+      return Fault{Status::cannot_create,        *output, "is a file that was read", "", 0,
+                   "choose another name with -o"};
+  }
+  return std::nullopt;
+}
+
 std::optional<Fault> write_output(const std::optional<std::string> &path, const std::string &text) {
   if (!path || *path == "-") {
     std::fflush(stdout);
@@ -135,6 +150,9 @@ std::optional<Fault> write_output(const std::optional<std::string> &path, const 
     return std::nullopt;
   }
   struct stat status {};
+  if (::lstat(path->c_str(), &status) == 0 && S_ISLNK(status.st_mode) &&
+      ::stat(path->c_str(), &status) != 0)
+    return write_fault_of(*path, errno, Status::cannot_create);
   if (path->empty())
     return Fault{Status::usage, "-o", "the file name is empty", "", 0, "name a file"};
   if (::stat(path->c_str(), &status) == 0) {

@@ -9,6 +9,8 @@
 
 #include <fmt/format.h>
 
+#include <charconv>
+#include <chrono>
 #include <unordered_map>
 
 namespace whittaw::app {
@@ -18,24 +20,22 @@ namespace {
 Result<Share> read_loss(std::string_view text) {
   return read_fraction<ShareKind>(text, {0.0}, {0.5});
 }
-Result<Chance> read_chance(std::string_view text) {
-  return read_fraction<ChanceKind>(text, {0.5}, {0.999});
-}
 Result<Price> read_any_price(std::string_view text) { return read_price(text); }
 
-/// A date that a calendar has.
+/// A date that a calendar has, of this or the last century.
 bool is_date(std::string_view text) {
   if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
-  for (const std::size_t i : {0U, 1U, 2U, 3U, 5U, 6U, 8U, 9U})
-    if (text[i] < '0' || text[i] > '9') return false;
-  const int year = std::stoi(std::string(text.substr(0, 4)));
-  const int month = std::stoi(std::string(text.substr(5, 2)));
-  const int last_digits = std::stoi(std::string(text.substr(8, 2)));
-  constexpr std::array<int, 12> lengths{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-  if (month < 1 || month > 12) return false;
-  const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
-  const int length = lengths[static_cast<std::size_t>(month - 1)] + (month == 2 && leap ? 1 : 0);
-  return last_digits >= 1 && last_digits <= length;
+  const auto number = [&](std::size_t from, std::size_t length) {
+    int value = -1;
+    const char *end = text.data() + from + length;
+    const auto read = std::from_chars(text.data() + from, end, value);
+    return read.ptr == end ? value : -1;
+  };
+  const int year = number(0, 4);
+  const std::chrono::year_month_day date{std::chrono::year{year},
+                                         std::chrono::month{static_cast<unsigned>(number(5, 2))},
+                                         std::chrono::day{static_cast<unsigned>(number(8, 2))}};
+  return year >= 1900 && date.ok();
 }
 
 void read_date(Fields &fields, Day &day) {
@@ -85,8 +85,7 @@ std::optional<Tape> read_tape(Reading &reading, const Node &node) {
   return *checked;
 }
 
-std::optional<AreaMeasure> read_measure(Fields &fields, const Species *species,
-                                        const Workshop &workshop) {
+std::optional<AreaMeasure> read_measure(Fields &fields) {
   constexpr std::array<std::string_view, 4> sources{"live_weight", "green_weight", "tape", "area"};
   std::vector<std::string_view> given;
   for (const auto key : sources)
@@ -102,20 +101,12 @@ std::optional<AreaMeasure> read_measure(Fields &fields, const Species *species,
                           "keep the better one: area, then tape, then a weight");
     return std::nullopt;
   }
-  const Node *own_node = fields.find("mass_by_area");
-  if (own_node != nullptr && given[0] != "green_weight")
-    fields.reading.refuse(own_node->place, "mass_by_area goes with green_weight only",
-                          "leave it out");
   if (given[0] == "live_weight") {
     const auto mass = take(fields, "live_weight", &read_mass);
     if (mass) return LiveWeight{*mass};
   } else if (given[0] == "green_weight") {
     const auto mass = take(fields, "green_weight", &read_mass);
-    auto own = take(fields, "mass_by_area", &read_areal_mass);
-    if (!own)
-      for (const auto &row : workshop.green)
-        if (row.species == species) own = row.areal_mass;
-    if (mass) return GreenWeight{*mass, own};
+    if (mass) return GreenWeight{*mass};
   } else if (given[0] == "tape") {
     if (auto tape = read_tape(fields.reading, *fields.find("tape"))) return *tape;
   } else if (const auto area = take(fields, "area", &read_area)) {
@@ -146,9 +137,11 @@ Hide read_hide(Reading &reading, const Node &node, const Workshop &workshop) {
     return hide;
   }
   hide.species = *row;
-  const auto measure = read_measure(fields, hide.species, workshop);
+  const auto measure = read_measure(fields);
   if (!measure) return hide;
   hide.measure = *measure;
+  hide.own_areal_mass = take(fields, "mass_by_area", &read_areal_mass);
+  if (!hide.own_areal_mass) hide.own_areal_mass = own_areal_mass(workshop, hide.species);
   hide.fleshed_weight = take(fields, "fleshed_weight", &read_mass);
   hide.owner = take_text(fields, "owner").value_or("");
   if (const auto *trim =
@@ -169,6 +162,11 @@ Bag read_bag(Reading &reading, const Node &node, std::string &currency) {
   const auto kind = take_text(fields, "kind");
   if (!kind) {
     missing(fields, "the kind of ingredient", "write kind = \"potassium alum\"");
+    return bag;
+  }
+  if (const std::string hint = ambiguous_chemical(*kind); !hint.empty()) {
+    reading.refuse(fields.find("kind")->place,
+                   fmt::format("kind: '{}' could be several salts", *kind), hint);
     return bag;
   }
   std::vector<std::string_view> names;
@@ -252,16 +250,11 @@ void read_hides(Fields &fields, Day &day, const Workshop &workshop) {
 Day read_day_table(Reading &reading, Fields &fields, const Workshop &workshop) {
   Day day;
   read_date(fields, day);
-  day.water_temperature = take(fields, "water_temperature", &read_temperature);
-  if (day.water_temperature &&
-      (*day.water_temperature < solubility_from || *day.water_temperature > solubility_to))
-    reading.refuse(fields.find("water_temperature")->place,
-                   "water_temperature: outside 0 to 60 \u00b0C, where the solubility tables end",
-                   "mix at a temperature between, as \"15 C\"");
+  day.water_temperature = take(fields, "water_temperature", &read_water_temperature);
   day.coat = take(fields, "coat", &read_some_length);
   if (const auto coats = take_integer(fields, "coats", 1, 20)) day.coats = static_cast<int>(*coats);
   day.working_loss = take(fields, "working_loss", &read_loss).value_or(usual_working_loss);
-  day.chance = take(fields, "chance", &read_chance).value_or(usual_chance);
+  day.chance = take(fields, "chance", &read_any_chance).value_or(usual_chance);
   if (const Node *bucket = fields.find("bucket")) read_bucket(reading, *bucket, day);
   for (const Node &node : take_tables(fields, "shelf")) {
     day.shelf.push_back(read_bag(reading, node, day.currency));
@@ -272,6 +265,18 @@ Day read_day_table(Reading &reading, Fields &fields, const Workshop &workshop) {
 }
 
 } // namespace
+
+Result<Chance> read_any_chance(std::string_view text) {
+  return read_fraction<ChanceKind>(text, {0.5}, {0.999});
+}
+
+Result<Temperature> read_water_temperature(std::string_view text) {
+  auto temperature = read_temperature(text);
+  if (temperature && (*temperature < solubility_from || *temperature > solubility_to))
+    return Problem{"outside 0 to 60 \u00b0C, where the solubility tables end",
+                   "give a temperature between, as \"15 C\""};
+  return temperature;
+}
 
 Result<const Species *> named_species(std::string_view name) {
   if (const Species *species = find_species(name)) return species;
@@ -306,6 +311,9 @@ Outcome<DayFile> read_day(const std::string &path,
   auto named = take_text(fields, "workshop");
   if (named && !named->starts_with('/') && !folder.empty()) named = folder + "/" + *named;
   if (reading.fault) return *reading.fault;
+  if (path == "-" && workshop_path == std::optional<std::string>("-"))
+    return Fault{Status::usage, "--workshop", "standard input is the day already", "", 0,
+                 "name a file"};
   auto workshop = find_workshop(workshop_path ? workshop_path : named, folder);
   if (!workshop) return workshop.problem();
 
@@ -320,7 +328,12 @@ Outcome<DayFile> read_day(const std::string &path,
       fault = fault_at(source, fields.find("recipe")->place, fault.found, fault.remedy);
     return fault;
   }
-  DayFile file{read_day_table(reading, fields, *workshop), *workshop};
+  DayFile file{read_day_table(reading, fields, *workshop), *workshop, {path}};
+  if (workshop_path) file.inputs.push_back(*workshop_path);
+  if (named) file.inputs.push_back(*named);
+  file.inputs.push_back((folder.empty() ? "" : folder + "/") + "workshop.toml");
+  file.inputs.push_back((folder.empty() || recipe_name->starts_with('/') ? "" : folder + "/") +
+                        *recipe_name);
   if (reading.fault) return *reading.fault;
   file.day.recipe = *recipe;
   return file;

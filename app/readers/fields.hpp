@@ -56,7 +56,9 @@ std::string example_of(Result<T> (*read)(std::string_view), std::string_view key
   const std::string &remedy = nothing.problem().remedy;
   const std::size_t as = remedy.find(", as ");
   if (as == std::string::npos) return "";
-  const std::string example = remedy.substr(as + 5, remedy.find(',', as + 5) - as - 5);
+  std::string example = remedy.substr(as + 5, remedy.find(',', as + 5) - as - 5);
+  if (const std::size_t other = example.find(" or "); other != std::string::npos)
+    example.resize(other);
   return ", as " + std::string(key) + " = \"" + example + "\"";
 }
 

@@ -83,6 +83,16 @@ std::optional<Form> take_form(Fields &fields, ChemicalKind kind) {
   return row->form;
 }
 
+std::string ambiguous_chemical(std::string_view word) {
+  if (word == "alum")
+    return "read the label: potassium alum, ammonium alum and aluminium sulfate are three salts of "
+           "different strength";
+  if (word == "soda")
+    return "read the label: washing soda (and its form) or sodium bicarbonate, which is no washing "
+           "soda";
+  return "";
+}
+
 const BulkRow *take_grain(Fields &fields, std::string_view key, std::optional<Role> role) {
   const auto text = take_text(fields, key);
   if (!text) return nullptr;
@@ -100,20 +110,24 @@ const BulkRow *take_grain(Fields &fields, std::string_view key, std::optional<Ro
   return nullptr;
 }
 
-std::optional<Mass> take_amount(Fields &fields, std::string_view key, const BulkRow *grain) {
+std::optional<RecipeAmount> take_amount(Fields &fields, std::string_view key,
+                                        const BulkRow *grain) {
   const Node *node = fields.find(key);
   if (node == nullptr) return std::nullopt;
   if (node->type == Node::Type::text) {
     if (const auto volume = read_volume(node->text)) {
       const auto density = grain != nullptr ? published_density(*grain) : std::nullopt;
-      if (density) return mass_of(*volume, density->density).value;
+      if (density)
+        return RecipeAmount{mass_of(*volume, density->density).value, density->density.spread()};
       fields.reading.refuse(
           node->place, fmt::format("{}: a volume, and the weight of a cup of it is not known", key),
           "write a mass, as 850 g, or name its grain, as grain = \"table salt\"");
       return std::nullopt;
     }
   }
-  return take(fields, key, &read_mass);
+  const auto mass = take(fields, key, &read_mass);
+  if (!mass) return std::nullopt;
+  return RecipeAmount{*mass, {0.0}};
 }
 
 } // namespace whittaw::app

@@ -36,8 +36,16 @@ inline constexpr std::array<ChemicalRow, 6> chemical_table{{
 /// washing soda. There is no default: the mistake costs a batch.
 std::optional<Form> take_form(Fields &fields, ChemicalKind kind);
 
+/// What to say of a word that several rows fit, as "alum" or "soda"; empty for any other.
+std::string ambiguous_chemical(std::string_view word);
+
+struct RecipeAmount {
+  Mass mass = 0.0 * kilogram;
+  Spread spread; ///< where it was given by the cup
+};
+
 /// An amount by mass, or by volume of a `grain` whose bulk density is published.
-std::optional<Mass> take_amount(Fields &fields, std::string_view key, const BulkRow *grain);
+std::optional<RecipeAmount> take_amount(Fields &fields, std::string_view key, const BulkRow *grain);
 
 /// The row of bulk_table named by `key`, by any of its names.
 const BulkRow *take_grain(Fields &fields, std::string_view key, std::optional<Role> role);

@@ -24,7 +24,7 @@ constexpr std::array<MarkRow, 4> mark_table{{
     {"own", Mark::own},
 }};
 
-std::optional<Mass> require_amount(Fields &fields, const BulkRow *grain) {
+std::optional<RecipeAmount> require_amount(Fields &fields, const BulkRow *grain) {
   if (fields.find("amount") == nullptr)
     missing(fields, "amount", "write the amount, as amount = \"1 lb\"");
   return take_amount(fields, "amount", grain);
@@ -36,12 +36,15 @@ void read_alum(Reading &reading, const Node &node, Recipe &recipe) {
   if (fields.find("kind") == nullptr)
     missing(fields, "the kind of alum",
             "write kind = \"potassium alum\", \"ammonium alum\" or \"aluminium sulfate\"");
+  if (const auto word = take_text(fields, "kind"); word && !ambiguous_chemical(*word).empty())
+    reading.refuse(fields.find("kind")->place, "kind: '" + *word + "' could be several salts",
+                   ambiguous_chemical(*word));
   const auto *row = take_named(fields, "kind", std::span(chemical_table).first(3),
                                [](const ChemicalRow &each) { return each.name; });
   const BulkRow *grain = take_grain(fields, "grain", Role::alum);
   const auto form = row != nullptr ? take_form(fields, row->kind) : std::nullopt;
   const auto mass = require_amount(fields, grain);
-  if (form && mass) recipe.alum = {*form, *mass};
+  if (form && mass) recipe.alum = {*form, mass->mass, mass->spread};
 }
 
 void read_salt(Reading &reading, const Node &node, Recipe &recipe) {
@@ -49,7 +52,8 @@ void read_salt(Reading &reading, const Node &node, Recipe &recipe) {
   constexpr std::array<std::string_view, 1> kinds{"non-iodized"};
   take_named(fields, "kind", kinds, [](std::string_view each) { return each; });
   const BulkRow *grain = take_grain(fields, "grain", Role::salt);
-  if (const auto mass = require_amount(fields, grain)) recipe.salt = {forms::salt, *mass};
+  if (const auto mass = require_amount(fields, grain))
+    recipe.salt = {forms::salt, mass->mass, mass->spread};
 }
 
 void read_soda(Reading &reading, const Node &node, Recipe &recipe) {
@@ -61,7 +65,7 @@ void read_soda(Reading &reading, const Node &node, Recipe &recipe) {
   const BulkRow *grain = take_grain(fields, "grain", Role::soda);
   const auto form = take_form(fields, kind);
   const auto mass = require_amount(fields, grain);
-  if (form && mass) recipe.soda = RecipePart{*form, *mass};
+  if (form && mass) recipe.soda = RecipePart{*form, mass->mass, mass->spread};
 }
 
 void read_meal(Reading &reading, const Node &node, Recipe &recipe) {
@@ -70,7 +74,7 @@ void read_meal(Reading &reading, const Node &node, Recipe &recipe) {
     missing(fields, "the kind of meal", "write kind = \"wheat flour\"");
   const BulkRow *kind = take_grain(fields, "kind", Role::meal);
   const auto mass = require_amount(fields, kind);
-  if (kind != nullptr && mass) recipe.meal = RecipeMeal{kind, *mass};
+  if (kind != nullptr && mass) recipe.meal = RecipeMeal{kind, mass->mass};
 }
 
 void read_water(Reading &reading, const Node &node, Recipe &recipe) {
@@ -116,6 +120,8 @@ Recipe read_recipe(Reading &reading, const Node &root) {
   const auto require = [&](std::string_view key, std::string_view remedy) {
     const Node *node = fields.find(key);
     if (node == nullptr) missing(fields, key, remedy);
+    if (node != nullptr && node->type == Node::Type::text && node->text.empty())
+      reading.refuse(node->place, std::string(key) + ": empty", std::string(remedy));
     return node;
   };
   require("name", "write name = \"my-paste\"");
@@ -141,7 +147,7 @@ Recipe read_recipe(Reading &reading, const Node &root) {
     Fields extra = open_table(reading, node, "extra", {"name", "amount"});
     if (extra.find("name") == nullptr) missing(extra, "name", "write name = \"egg yolk\"");
     const auto mass = require_amount(extra, nullptr);
-    if (mass) recipe.extras.push_back({take_text(extra, "name").value_or(""), *mass});
+    if (mass) recipe.extras.push_back({take_text(extra, "name").value_or(""), mass->mass});
   }
   return recipe;
 }
@@ -158,8 +164,9 @@ Outcome<Recipe> parse_recipe(const SourceText &source) {
 }
 
 Outcome<Recipe> find_recipe(const std::string &name, const std::string &folder) {
-  if (name.find('/') != std::string::npos || name.ends_with(".toml")) {
-    const std::string path = name.starts_with('/') || folder.empty() ? name : folder + "/" + name;
+  if (name == "-" || name.find('/') != std::string::npos || name.ends_with(".toml")) {
+    const bool as_is = name == "-" || name.starts_with('/') || folder.empty();
+    const std::string path = as_is ? name : folder + "/" + name;
     auto text = read_file(path);
     if (!text) return text.problem();
     return parse_recipe({path, *text});

@@ -1,6 +1,7 @@
 #include "workshop_reader.hpp"
 
 #include "../files/files.hpp"
+#include "day_reader.hpp"
 #include "ingredients.hpp"
 
 #include <fmt/format.h>
@@ -36,8 +37,7 @@ void read_scale(Fields &fields, Workshop &workshop) {
   if (*step > 0.1 * kilogram)
     fields.reading.refuse(fields.find("scale")->place, "scale: steps of more than 100 g",
                           "write the smallest step that the scale shows, as scale = \"1 g\"");
-  // A scale that shows grams shows tenths of an ounce.
-  workshop.scale = {*step, std::max(*step, ScaleStep().customary)};
+  workshop.scale = scale_of_step(*step);
 }
 
 void read_weighings(Fields &fields, Workshop &workshop) {
@@ -52,12 +52,13 @@ void read_weighings(Fields &fields, Workshop &workshop) {
     const auto volume = take(weighing, "measure", &read_some_volume);
     const auto mass = take(weighing, "mass", &read_mass);
     if (row == nullptr || !volume || !mass) return;
-    const double density = count(*mass / *volume, gram_per_millilitre);
-    if (density < 0.05 || density > 3.0)
-      weighing.reading.refuse(weighing.find("mass")->place,
-                              fmt::format("{} comes to {} g/mL, which no powder does", row->name,
-                                          write_significant(density, 3)),
-                              "check the mass and the measure");
+    const Density density = *mass / *volume;
+    if (density < lightest_powder || density > heaviest_powder)
+      weighing.reading.refuse(
+          weighing.find("mass")->place,
+          fmt::format("{} comes to {} g/mL, which no powder does", row->name,
+                      write_significant(count(density, gram_per_millilitre), 3)),
+          "check the mass and the measure");
     auto own = workshop.weighings.begin();
     while (own != workshop.weighings.end() && own->ingredient != row) ++own;
     if (own == workshop.weighings.end()) own = workshop.weighings.insert(own, {row, {}});
@@ -74,12 +75,13 @@ void read_green(Fields &fields, Workshop &workshop) {
     const auto name = take_text(green, "species");
     const auto figure = take(green, "mass_by_area", &read_areal_mass);
     if (!name || !figure) return;
-    const Species *species = find_species(*name);
-    if (species == nullptr)
-      green.reading.refuse(green.find("species")->place,
-                           fmt::format("species: '{}' is not known", *name),
-                           "write a species that the area command knows");
-    workshop.green.push_back({species, *figure});
+    const auto species = named_species(*name);
+    if (!species) {
+      green.reading.refuse(green.find("species")->place, "species: " + species.problem().found,
+                           species.problem().remedy);
+      return;
+    }
+    workshop.green.push_back({*species, *figure});
   }
 }
 

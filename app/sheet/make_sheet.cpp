@@ -275,7 +275,8 @@ Sheet make_report(const DayResults &results, UnitSystem units) {
   hides.columns.insert(hides.columns.end(), {"by", "offer"});
   for (std::size_t i = 0; i < batch.hides.size(); ++i) {
     hides.rows[i].emplace_back(batch.hides[i].area.method);
-    hides.rows[i].push_back(write_percent(Offer{batch.hides[i].offer.value}, 2));
+    hides.rows[i].push_back(write_percent_spread(
+        batch.hides[i].offer, batch.hides[i].offer.value * batch.hides[i].offer_spread.value));
   }
   hides.rows.push_back(
       {"all", "", "", write_estimate(batch.area, units),
@@ -318,7 +319,8 @@ Sheet make_report(const DayResults &results, UnitSystem units) {
   if (batch.liquor.acidity)
     add("pH, by a line between two figures",
         fmt::format("{:.1f} \u00b1 {:.1f}", batch.liquor.acidity->ph, batch.liquor.acidity->ph_sd));
-  add("alum offer on fleshed weight", write_percent(batch.offer, 2));
+  add("alum offer on fleshed weight",
+      write_percent_spread(batch.offer, batch.offer.value * batch.offer_spread.value));
   sheet.tables.push_back(std::move(figures));
   for (const auto &exchange : batch.exchanges)
     sheet.remarks.push_back(write_exchange(exchange, units, results.workshop.scale));

@@ -32,7 +32,8 @@ Json hide_json(const Hide &hide, const BatchHide &sized) {
           {"fleshed_g", count(sized.fleshed_weight.value, gram)},
           {"fleshed_sd_g", count(sized.fleshed_weight.sd(), gram)},
           {"one_coat_ml", count(sized.one_coat, millilitre)},
-          {"offer", sized.offer.value}};
+          {"offer", sized.offer.value},
+          {"offer_sd", sized.offer.value * sized.offer_spread.value}};
 }
 
 Json ingredients_json(const DayResults &results) {

@@ -95,7 +95,9 @@ std::string run_part(const std::string &text) {
 TEST_CASE("the help tells of commands and options, or the tests below prove nothing") {
   const auto options = options_by_command();
   REQUIRE(options.size() >= 5);
-  for (const auto &[command, names] : options) {
+  for (const auto &row : options) {
+    const std::string &command = row.first;
+    const auto &names = row.second;
     CAPTURE(command);
     CHECK(names.size() >= 2);
     CHECK(std::find(names.begin(), names.end(), "--help") != names.end());
@@ -128,7 +130,9 @@ TEST_CASE("commands include none of them") {
 TEST_CASE("every option of every command stands in the command reference") {
   const std::string reference = contents(WHITTAW_DOCS "/commands.md");
   REQUIRE_FALSE(reference.empty());
-  for (const auto &[command, names] : options_by_command()) {
+  for (const auto &row : options_by_command()) {
+    const std::string &command = row.first;
+    const auto &names = row.second;
     CHECK_MESSAGE(has(reference, "whittaw " + command), command);
     for (const auto &option : names)
       CHECK_MESSAGE(names_option(reference, option), command << " " << option);
@@ -142,7 +146,9 @@ TEST_CASE("every option of every command is used in a case of the command line")
     for (std::string line; std::getline(run, line);) lines.push_back(line);
   }
   REQUIRE(lines.size() > 50);
-  for (const auto &[command, names] : options_by_command()) {
+  for (const auto &row : options_by_command()) {
+    const std::string &command = row.first;
+    const auto &names = row.second;
     for (const auto &option : names) {
       if (option == "--help") continue; // help_of_each_command.test takes them in a loop
       const bool used = std::any_of(lines.begin(), lines.end(), [&](const std::string &line) {

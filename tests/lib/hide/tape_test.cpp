@@ -196,10 +196,11 @@ TEST_CASE("a hide by tape is measured as its tape, and says by which rule") {
   CHECK(method(tape(1.0, {0.5, 0.6, 0.5})) == "tape, Simpson's rule");
 }
 
-TEST_CASE("width between stations follows a straight line") {
+TEST_CASE("width between stations follows a straight line, and beyond them is 3/4 of the nearest") {
   const std::vector<Length> at{0.2 * metre, 0.6 * metre};
   const std::vector<Length> widths{0.4 * metre, 0.8 * metre};
   CHECK(near(width_at(at, widths, 0.3 * metre), 0.5 * metre, 1e-12 * metre));
-  CHECK(width_at(at, widths, 0.0 * metre) == 0.4 * metre);
-  CHECK(width_at(at, widths, 1.0 * metre) == 0.8 * metre);
+  CHECK(width_at(at, widths, 0.2 * metre) == 0.4 * metre);
+  CHECK(near(width_at(at, widths, 0.0 * metre), 0.3 * metre, 1e-12 * metre)); // 0.75 x 0.4
+  CHECK(near(width_at(at, widths, 1.0 * metre), 0.6 * metre, 1e-12 * metre)); // 0.75 x 0.8
 }

@@ -124,12 +124,13 @@ TEST_CASE("a liquor crystallises below the temperature that its least soluble sa
                        Dissolving{forms::salt, 8.0 * ounce},
                        Dissolving{forms::soda_crystals, 4.0 * ounce}};
   const Mass water = 5678.118 * 0.9982 * gram;
-  const auto below = crystallises_below(saturation(water, all, degrees_celsius(30.0)));
-  REQUIRE(below.has_value());
-  CHECK(near(celsius_value(*below), 10.8, 0.05));
+  const auto first = first_to_crystallise(saturation(water, all, degrees_celsius(30.0)));
+  REQUIRE(first.has_value());
+  CHECK(near(celsius_value(first->below), 10.8, 0.05));
+  CHECK(first->solute == Solute::potassium_alum);
   // 100 g of alum: 54.43 in 5667.9 + 45.57 g of water, 0.95 in 100 g, below the 3.0 at freezing.
   const std::array little{Dissolving{forms::potassium_alum, 100.0 * gram}};
-  CHECK_FALSE(crystallises_below(saturation(water, little, degrees_celsius(30.0))).has_value());
+  CHECK_FALSE(first_to_crystallise(saturation(water, little, degrees_celsius(30.0))).has_value());
 }
 
 TEST_CASE("the bulletin's mixed liquor holds to about 11 degrees") {

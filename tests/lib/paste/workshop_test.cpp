@@ -149,5 +149,6 @@ TEST_CASE("scoops: none are spoken of where none are owned, and coarse ones are 
   coarse.scoops = {{us_gallon, "1 gal"}};
   REQUIRE(scoops_check(day, coarse).has_value());
   CHECK(scoops_check(day, coarse)->level == Level::note);
-  CHECK(has(scoops_check(day, coarse)->text, "No scooping keeps the ratio"));
+  CHECK(
+      has(scoops_check(day, coarse)->text, "No scooping comes within -1 % to +8 % of each amount"));
 }

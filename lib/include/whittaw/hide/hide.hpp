@@ -14,10 +14,9 @@ namespace whittaw {
 struct LiveWeight {
   Mass mass = 0.0 * kilogram;
 };
-/// Fresh, unsalted weight; `own` replaces the species row's mass by area.
+/// Fresh, unsalted weight.
 struct GreenWeight {
   Mass mass = 0.0 * kilogram;
-  std::optional<ArealMass> own = std::nullopt;
 };
 struct KnownArea {
   Area area = 0.0 * square_metre;
@@ -32,6 +31,7 @@ struct Hide {
   std::optional<Mass> fleshed_weight = std::nullopt;
   Trim trim = Trim::whole;
   std::string owner = {};
+  std::optional<ArealMass> own_areal_mass = std::nullopt; ///< instead of the species row's
 };
 
 struct HideArea {
@@ -39,6 +39,7 @@ struct HideArea {
   Estimate<Area> trimmed; ///< what is left to be pasted
   std::string_view method;
   Source source;
+  Source trim_source = {}; ///< of what was cut off; no text where nothing was
 };
 
 /// One standard deviation of a stated area: a pin-wheel machine keeps 1 % (ISO 11646; from memory),
@@ -46,6 +47,25 @@ struct HideArea {
 inline constexpr Spread known_area_spread{0.02};
 /// One standard deviation of the workshop's own kilogram per square metre: an assumption.
 inline constexpr Spread own_areal_mass_spread{0.12};
+
+/// Green mass by area that a hide is reckoned with.
+struct MassByArea {
+  ArealMass value = 0.0 * kilogram_per_square_metre;
+  Spread spread;
+  std::string_view error; ///< name of the error that the species' hides share
+  Source source;
+};
+
+inline MassByArea mass_by_area(const Hide &hide) {
+  const Species &species = *hide.species;
+  if (hide.own_areal_mass)
+    return {*hide.own_areal_mass,
+            own_areal_mass_spread,
+            species.green_law_error,
+            {"the workshop's own mass by area", Mark::own}};
+  return {species.green.areal_mass, species.green.spread, species.green_law_error,
+          species.green.source};
+}
 
 namespace detail {
 
@@ -74,22 +94,16 @@ inline Result<HideArea> flayed_area(const Hide &hide) {
   if (const auto *live = std::get_if<LiveWeight>(&hide.measure)) {
     if (!species.weight_law) return no_weight_law(species);
     const WeightLaw &law = *species.weight_law;
-    const Area area = std::pow(count(live->mass, kilogram), law.exponent) * law.coefficient;
+    const Area area =
+        power_law(law.coefficient, Estimate<Mass>{live->mass}, kilogram, law.exponent).value;
     const auto estimate = by_law(area, law.spread, species.weight_law_error, 1.0);
     return HideArea{estimate, estimate, "live weight", law.source};
   }
   if (const auto *green = std::get_if<GreenWeight>(&hide.measure)) {
-    if (green->own) {
-      const auto estimate =
-          by_law(green->mass / *green->own, own_areal_mass_spread, "own mass by area", -1.0);
-      return HideArea{estimate,
-                      estimate,
-                      "green weight, own figure",
-                      {"the workshop's own mass by area", Mark::own}};
-    }
-    const auto estimate = by_law(green->mass / species.green.areal_mass, species.green.spread,
-                                 species.green_law_error, -1.0);
-    return HideArea{estimate, estimate, "green weight", species.green.source};
+    const MassByArea law = mass_by_area(hide);
+    const auto estimate = by_law(green->mass / law.value, law.spread, law.error, -1.0);
+    return HideArea{estimate, estimate,
+                    hide.own_areal_mass ? "green weight, own figure" : "green weight", law.source};
   }
   if (const auto *tape = std::get_if<Tape>(&hide.measure)) {
     auto checked = check_tape(*tape);
@@ -110,28 +124,31 @@ inline Result<HideArea> flayed_area(const Hide &hide) {
   return HideArea{estimate, estimate, "known area", {"as stated by the user", Mark::own}};
 }
 
-/// What the trim leaves: by the tape's own lengths where there is one, else the table's share,
+/// Cuts the trim off: by the tape's own lengths where there is one, else by the table's share,
 /// whose error all hides of the trim share.
-inline Estimate<Area> trimmed_area(const Hide &hide, const Estimate<Area> &flayed) {
-  if (hide.trim == Trim::whole) return flayed;
+inline void trim_off(const Hide &hide, HideArea &area) {
+  if (hide.trim == Trim::whole) return;
   const auto &row = trim_row(hide.trim);
   const auto *tape = std::get_if<Tape>(&hide.measure);
   if (tape == nullptr || tape->widths.size() == 2) {
-    auto left = row.kept.value * flayed;
-    add_shared(left.shared, row.error, row.spread.value * left.value);
-    return left;
+    area.trimmed = row.kept.value * area.flayed;
+    add_shared(area.trimmed.shared, row.error, row.spread.value * area.trimmed.value);
+    area.trim_source = row.source;
+    return;
   }
+  area.trim_source = {"by the lengths taped", Mark::own};
   if (tape->widths.size() == 1) { // the very rectangle that was read, or the ellipse in it
     const double of = hide.trim == Trim::square ? 1.0 : std::numbers::pi / 4.0;
     const double spread =
         std::hypot(width_reading_spread.value, laying_spread.value, cutting_spread.value);
-    return estimate(of * tape->length * tape->widths.front(), Spread{spread});
+    area.trimmed = estimate(of * tape->length * tape->widths.front(), Spread{spread});
+    return;
   }
   const Area cut =
       hide.trim == Trim::square ? inscribed_rectangle(*tape) : inscribed_ellipse(*tape);
-  auto left = std::min(1.0, count(cut, flayed.value)) * flayed;
-  left.own_sd = root_sum_square(left.own_sd, cutting_spread.value * left.value, square_metre);
-  return left;
+  area.trimmed = std::min(1.0, count(cut, area.flayed.value)) * area.flayed;
+  area.trimmed.own_sd =
+      root_sum_square(area.trimmed.own_sd, cutting_spread.value * area.trimmed.value, square_metre);
 }
 
 } // namespace detail
@@ -142,8 +159,7 @@ inline Estimate<Area> trimmed_area(const Hide &hide, const Estimate<Area> &flaye
 inline Result<HideArea> hide_area(const Hide &hide) {
   auto area = detail::flayed_area(hide);
   if (!area) return area;
-  if (!std::holds_alternative<KnownArea>(hide.measure))
-    area.value().trimmed = detail::trimmed_area(hide, area->flayed);
+  if (!std::holds_alternative<KnownArea>(hide.measure)) detail::trim_off(hide, area.value());
   return area;
 }
 
@@ -163,37 +179,39 @@ inline Estimate<Mass> fleshed_weight(const Hide &hide, const HideArea &area) {
     return shared_estimate(kept * fleshed_of_green.value * green->mass, fleshed_of_green_spread,
                            fleshings_error);
   }
-  const GreenLaw &law = hide.species->green;
-  auto weight = scale(area.trimmed, fleshed_of_green.value * law.areal_mass);
+  const MassByArea law = mass_by_area(hide);
+  auto weight = scale(area.trimmed, fleshed_of_green.value * law.value);
   weight.own_sd =
       detail::root_sum_square(weight.own_sd, detail::own_part(law.spread) * weight.value, kilogram);
-  detail::add_shared(weight.shared, hide.species->green_law_error,
-                     detail::shared_part(law.spread) * weight.value);
+  detail::add_shared(weight.shared, law.error, detail::shared_part(law.spread) * weight.value);
   detail::add_shared(weight.shared, fleshings_error, fleshed_of_green_spread.value * weight.value);
   return weight;
 }
 
-/// Area over fleshed weight, the figure that turns a coat into an offer. Where one follows from the
-/// other, only the mass by area and the fleshings are uncertain.
-inline Estimate<double> area_per_weight(const Hide &hide, const HideArea &area,
-                                        const Estimate<Mass> &weight) {
-  const double value = count(area.trimmed.value, square_metre) / count(weight.value, kilogram);
+/// Relative errors of area over fleshed weight, the figure that turns a coat into an offer, for a
+/// hide that is `of_area` of the day's area and `of_weight` of its weight. Where one of the two
+/// follows from the other by the mass by area, the area's other errors fall out of their ratio.
+inline Estimate<double> area_per_weight_error(const Hide &hide, const HideArea &area,
+                                              const Estimate<Mass> &weight, Share of_area = {1.0},
+                                              Share of_weight = {1.0}) {
+  Estimate<double> error;
   if (hide.fleshed_weight) {
-    const double own = std::hypot(count(area.trimmed.own_sd, area.trimmed.value),
-                                  count(weight.own_sd, weight.value));
-    Estimate<double> result{value, own * value, {}};
-    for (const auto &error : area.trimmed.shared)
-      detail::add_shared(result.shared, error.name, count(error.sd, area.trimmed.value) * value);
-    return result;
+    error.own_sd = std::hypot(of_area.value * count(area.trimmed.own_sd, area.trimmed.value),
+                              of_weight.value * count(weight.own_sd, weight.value));
+    for (const auto &each : area.trimmed.shared)
+      detail::add_shared(error.shared, each.name,
+                         of_area.value * count(each.sd, area.trimmed.value));
+    return error;
   }
-  const auto *green = std::get_if<GreenWeight>(&hide.measure);
-  const bool own_figure = green != nullptr && green->own.has_value();
-  const Spread spread = own_figure ? own_areal_mass_spread : hide.species->green.spread;
-  const std::string_view name = own_figure ? "own mass by area" : hide.species->green_law_error;
-  return {value,
-          detail::own_part(spread) * value,
-          {{name, -detail::shared_part(spread) * value},
-           {fleshings_error, -fleshed_of_green_spread.value * value}}};
+  // By green weight the mass by area moves the area, else it moves the weight.
+  const MassByArea law = mass_by_area(hide);
+  const bool moves_area = std::holds_alternative<GreenWeight>(hide.measure);
+  const double moved = moves_area ? of_area.value : of_weight.value;
+  error.own_sd = moved * detail::own_part(law.spread);
+  detail::add_shared(error.shared, law.error, -moved * detail::shared_part(law.spread));
+  detail::add_shared(error.shared, fleshings_error,
+                     -of_weight.value * fleshed_of_green_spread.value);
+  return error;
 }
 
 } // namespace whittaw

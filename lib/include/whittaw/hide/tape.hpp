@@ -41,6 +41,10 @@ inline constexpr Source tape_rule_source{
     "Simpson's and the trapezoidal rule, Abramowitz and Stegun, Handbook of Mathematical "
     "Functions, 25.4",
     Mark::memory};
+/// Width beyond the outermost stations, of the nearest width read: an assumption.
+inline constexpr Share width_beyond{0.75};
+/// The trapezoidal rule's own error, in end corrections: what ellipses of 4 to 10 widths miss.
+inline constexpr double end_corrections = 2.0;
 /// One standard deviation of one width read on a limp skin: an assumption.
 inline constexpr Spread width_reading_spread{0.03};
 /// One standard deviation of a hide's area by how it happens to be laid and pulled when it is
@@ -136,7 +140,8 @@ inline Result<Tape> check_tape(Tape tape) {
 }
 
 /// Area of a sound tape (see check_tape). Its own error holds the reading of the widths, the laying
-/// of the hide, half the difference between the two rules, and what lies beyond the outermost
+/// of the hide, half the difference between the two rules (the end corrections where only the
+/// trapezoidal one fits), and what lies beyond the outermost
 /// stations: there the width is taken as 3/4 of the nearest, as it may be anything from half of it
 /// to all of it.
 inline TapeArea tape_area(const Tape &tape) {
@@ -158,27 +163,28 @@ inline TapeArea tape_area(const Tape &tape) {
   double total = 0.0;
   for (const auto &width : tape.widths) total += count(width, metre);
   const double reading = width_reading_spread.value * std::sqrt(readings) / total;
-  const Area value = between + 0.75 * beyond;
+  const Area value = between + width_beyond.value * beyond;
   // A flat guess from 0.5 to 1 of `beyond` has a standard deviation of 0.25 / sqrt(3).
   const double ends = 0.25 / std::numbers::sqrt3 * count(beyond, square_metre);
-  const Area by_rule =
-      smooth ? 0.5 * (between - by_trapezoid) : 2.0 * detail::end_correction(at, tape.widths);
+  const Area by_rule = smooth ? 0.5 * (between - by_trapezoid)
+                              : end_corrections * detail::end_correction(at, tape.widths);
   const double rules = count(by_rule, square_metre);
   const double limp = std::hypot(reading, laying_spread.value) * count(value, square_metre);
   const double sd = std::hypot(limp, ends, rules);
   return {{value, sd * square_metre, {}}, smooth ? TapeRule::simpson : TapeRule::trapezoid};
 }
 
-/// Width at a distance from the neck end, along straight lines between the stations.
+/// Width at a distance from the neck end, along straight lines between the stations; beyond the
+/// outermost as in tape_area.
 inline Length width_at(std::span<const Length> at, std::span<const Length> widths, Length place) {
-  if (place <= at.front()) return widths.front();
+  if (place < at.front()) return width_beyond.value * widths.front();
   for (std::size_t i = 1; i < at.size(); ++i) {
     if (place <= at[i]) {
       const double part = count(place - at[i - 1], at[i] - at[i - 1]);
       return widths[i - 1] + part * (widths[i] - widths[i - 1]);
     }
   }
-  return widths.back();
+  return width_beyond.value * widths.back();
 }
 
 } // namespace whittaw

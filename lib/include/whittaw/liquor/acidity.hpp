@@ -17,14 +17,19 @@ inline constexpr Source acidity_source{
     "(bulletin paste, published models 3.7 to 4.3)",
     Mark::calculated};
 
+/// The two ends of the line.
+inline constexpr double plain_alum_ph = 3.3;
+inline constexpr double bulletin_ph = 4.0;
+inline constexpr Basicity bulletin_basicity{0.276};
+inline constexpr double ph_spread = 0.5;
+
 /// pH of a potash alum liquor with soda, good to half a unit; nothing beyond the fair band, where
 /// aluminium may drop out and no published figure stands.
 constexpr std::optional<AcidityEstimate> estimated_acidity(Basicity basicity) {
-  constexpr double plain = 3.3;
-  constexpr double bulletin = 4.0;
-  constexpr double bulletin_basicity = 0.276;
   if (basicity_band(basicity).band > BasicityBand::fair) return std::nullopt;
-  return AcidityEstimate{plain + (bulletin - plain) * basicity.value / bulletin_basicity, 0.5};
+  return AcidityEstimate{plain_alum_ph + (bulletin_ph - plain_alum_ph) * basicity.value /
+                                             bulletin_basicity.value,
+                         ph_spread};
 }
 
 } // namespace whittaw

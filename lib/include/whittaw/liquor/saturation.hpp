@@ -85,14 +85,23 @@ inline std::optional<Temperature> warmer_to_dissolve(std::span<const Saturation>
   return warmest;
 }
 
-/// Temperature below which something crystallises out of the liquor; nothing if none does above
-/// freezing.
-inline std::optional<Temperature> crystallises_below(std::span<const Saturation> salts) {
-  std::optional<Temperature> highest;
-  for (const auto &salt : salts)
-    if (salt.needs && *salt.needs > solubility_from && (!highest || *salt.needs > *highest))
-      highest = salt.needs;
-  return highest;
+/// Temperature below which a salt crystallises out of the liquor.
+struct Crystallising {
+  Temperature below = solubility_from;
+  Solute solute = Solute::sodium_chloride;
+};
+
+/// The first to crystallise as a mixed liquor cools; nothing if none does above freezing. Soda is
+/// left out: it has reacted by then.
+inline std::optional<Crystallising> first_to_crystallise(std::span<const Saturation> salts) {
+  std::optional<Crystallising> first;
+  for (const auto &salt : salts) {
+    if (salt.solute == Solute::sodium_carbonate || salt.solute == Solute::sodium_bicarbonate)
+      continue;
+    if (salt.needs && *salt.needs > solubility_from && (!first || *salt.needs > first->below))
+      first = Crystallising{*salt.needs, salt.solute};
+  }
+  return first;
 }
 
 } // namespace whittaw

@@ -25,7 +25,8 @@ struct BatchHide {
   HideArea area;
   Estimate<Mass> fleshed_weight;
   Volume one_coat = 0.0 * litre; ///< expected use of one coat
-  Estimate<double> offer; ///< of the recipe's alum on fleshed weight; the coat spread as stated
+  Offer offer;                   ///< of the recipe's alum on fleshed weight
+  Spread offer_spread;
 };
 
 struct Ingredient {
@@ -198,27 +199,25 @@ inline void find_liquor(Batch &batch, const Day &day) {
   liquor.mixed = saturation(first + second, dissolving(batch, true, true), liquor.temperature);
 }
 
-inline void find_offer(Batch &batch, const Day &day, ArealMass alum) {
-  Estimate<double> total;
-  double value = 0.0;
+/// Offers of the hides and of the day: alum in a coat, which is uncertain by coat and yield, times
+/// area over weight.
+inline void find_offer(Batch &batch, const Day &day, const Estimate<ArealMass> &alum) {
   Mass weight = 0.0 * kilogram;
   for (const auto &hide : batch.hides) weight += hide.fleshed_weight.value;
+  Estimate<double> error;
   for (std::size_t i = 0; i < batch.hides.size(); ++i) {
     auto &hide = batch.hides[i];
-    const auto per_weight = area_per_weight(day.hides[i], hide.area, hide.fleshed_weight);
-    hide.offer = count(alum, kilogram_per_square_metre) * per_weight;
-    add_shared(hide.offer.shared, coat_error, coat_spread.value * hide.offer.value);
-    value += count(hide.fleshed_weight.value, weight) * hide.offer.value;
+    const Share of_area{count(hide.area.trimmed.value, batch.area.value)};
+    const Share of_weight{count(hide.fleshed_weight.value, weight)};
+    const auto own =
+        area_per_weight_error(day.hides[i], hide.area, hide.fleshed_weight) + relative_error(alum);
+    hide.offer = {count(alum.value * hide.area.trimmed.value, hide.fleshed_weight.value)};
+    hide.offer_spread = {own.sd()};
+    error +=
+        area_per_weight_error(day.hides[i], hide.area, hide.fleshed_weight, of_area, of_weight);
   }
-  for (std::size_t i = 0; i < batch.hides.size(); ++i) {
-    const auto &hide = batch.hides[i];
-    const bool weighed = day.hides[i].fleshed_weight.has_value() ||
-                         std::holds_alternative<GreenWeight>(day.hides[i].measure);
-    const double stands_for = weighed ? 1.0 : value / hide.offer.value;
-    total += count(hide.fleshed_weight.value, weight) * stands_for * hide.offer;
-  }
-  batch.offer = {value};
-  batch.offer_spread = {value > 0.0 ? total.sd() / value : 0.0};
+  batch.offer = {count(alum.value * batch.area.value, weight)};
+  batch.offer_spread = {(error + relative_error(alum)).sd()};
 }
 
 } // namespace detail
@@ -237,7 +236,7 @@ inline Result<Batch> make_batch(const Day &day) {
       return Problem{"hide '" + hide.tag + "': " + area.problem().found, area.problem().remedy};
     batch.area += area->trimmed;
     auto weight = fleshed_weight(hide, *area);
-    batch.hides.push_back({std::move(area.value()), std::move(weight), 0.0 * litre, {}});
+    batch.hides.push_back({std::move(area.value()), std::move(weight), 0.0 * litre, {}, {}});
   }
   batch.coat = day.coat.value_or(recipe.coat);
   batch.coats = day.coats.value_or(recipe.coats);
@@ -246,7 +245,8 @@ inline Result<Batch> make_batch(const Day &day) {
   for (auto &hide : batch.hides) hide.one_coat = hide.area.trimmed.value * batch.coat;
   const Length thickness = static_cast<double>(batch.coats) * batch.coat;
   const auto yield = paste_yield(recipe);
-  const auto need = batch.area * shared_estimate(thickness, coat_spread, coat_error);
+  const auto coats = shared_estimate(thickness, coat_spread, coat_error);
+  const auto need = batch.area * coats;
   batch.paste_on_hides = need.value;
   // How many times the recipe, with the errors of area, coat and yield together.
   const Estimate<double> times = ratio(need, yield);
@@ -278,7 +278,7 @@ inline Result<Batch> make_batch(const Day &day) {
   if (day.bucket.volume)
     batch.lots = std::max(1, static_cast<int>(std::ceil(
                                  std::min(1e6, count(batch.bucket, *day.bucket.volume) - 1e-9))));
-  detail::find_offer(batch, day, recipe.alum.mass / yield.value * thickness);
+  detail::find_offer(batch, day, scale(reciprocal(yield), recipe.alum.mass) * coats);
 
   batch.cost_complete = true;
   for (const auto &ingredient : batch.ingredients) {

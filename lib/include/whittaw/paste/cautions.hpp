@@ -103,7 +103,7 @@ inline bool applies(When when, const Day &day, const Batch &batch) {
   case When::aluminium_sulfate: return solute(Solute::aluminium_sulfate);
   case When::alum: return solute(Solute::potassium_alum) || solute(Solute::ammonium_alum);
   case When::ammonium_alum: return solute(Solute::ammonium_alum);
-  case When::soda: return has([](const Ingredient &each) { return each.role == Role::soda; });
+  case When::soda: return solute(Solute::sodium_carbonate);
   case When::gas: return batch.liquor.carbon_dioxide > 0.0 * litre;
   case When::sheep_or_goat: return species("sheep") || species("goat");
   case When::rabbit: return species("rabbit");

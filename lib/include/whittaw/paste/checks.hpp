@@ -26,6 +26,18 @@ struct Check {
   std::string text;
 };
 
+/// A shed in the cool season; below it a note on crystals would never end. An assumption.
+inline constexpr Temperature cool_shed = degrees_celsius(5.0);
+/// A scale's step may put a part off by this much before it is said. An assumption.
+inline constexpr Share most_scale_error{0.03};
+/// Above this spread of the day's area a tape is advised. An assumption.
+inline constexpr Spread wide_area_spread{0.15};
+/// Trimmed areas beyond these are no hide of farm or wood. Common practice.
+inline constexpr Area smallest_hide = 0.005 * square_metre;
+inline constexpr Area largest_hide = 7.0 * square_metre;
+/// A fleshed weight may be off the species' usual mass by area by this factor. An assumption.
+inline constexpr double odd_fleshed_weight = 3.0;
+
 namespace detail {
 
 inline Check check_basicity(Basicity value) {
@@ -86,14 +98,20 @@ inline void check_saturation(std::vector<Check> &checks, const BatchLiquor &liqu
     checks.push_back({"dissolve", Level::ok,
                       "All of it dissolves at " + write_temperature(liquor.temperature, units) +
                           " (pure-water tables)."});
-  const auto cold = crystallises_below(liquor.mixed);
-  constexpr double cool_shed_celsius = 5.0;
-  if (cold && celsius_value(*cold) > cool_shed_celsius) {
-    const auto keep = degrees_celsius(std::ceil(celsius_value(*cold)));
-    checks.push_back(
-        {"keep-warm", Level::note,
-         "Below " + write_temperature(keep, units) +
-             " alum crystallises in the paste: keep bucket and pasted hides above that."});
+  const auto cold = first_to_crystallise(liquor.mixed);
+  if (cold && cold->below > cool_shed) {
+    const auto keep = degrees_celsius(std::ceil(celsius_value(cold->below)));
+    const std::string what(solubility_row(cold->solute).name);
+    if (keep > warmest_paste)
+      checks.push_back({"keep-warm", Level::stop,
+                        "The " + what + " stays dissolved only above " +
+                            write_temperature(keep, units) + ", and raw skin bears no more than " +
+                            write_temperature(warmest_paste, units) + ". Use more water."});
+    else
+      checks.push_back(
+          {"keep-warm", Level::note,
+           "Below " + write_temperature(keep, units) + " " + what +
+               " crystallises in the paste: keep bucket and pasted hides above that."});
   }
   if (liquor.temperature > warmest_paste)
     checks.push_back({"too-warm", Level::warn,
@@ -103,24 +121,28 @@ inline void check_saturation(std::vector<Check> &checks, const BatchLiquor &liqu
                           " before meal and hides, raw skin shrinks in heat."});
 }
 
-/// What the steps of the scale do to a small part.
+/// What the steps of the scale do to alum, salt or soda, all bags of one together.
 inline void check_scale(std::vector<Check> &checks, const Batch &batch, UnitSystem units,
                         const ScaleStep &step) {
-  constexpr double most = 0.03;
-  for (const auto &ingredient : batch.ingredients) {
-    if (ingredient.role != Role::alum && ingredient.role != Role::salt &&
-        ingredient.role != Role::soda)
-      continue;
-    const Mass shown = on_scale(ingredient.mass, units, step);
-    const double off = count(shown, ingredient.mass) - 1.0;
+  for (const Role role : {Role::alum, Role::salt, Role::soda}) {
+    Mass wanted = 0.0 * kilogram;
+    Mass shown = 0.0 * kilogram;
+    std::string name;
+    for (const auto &ingredient : batch.ingredients) {
+      if (ingredient.role != role) continue;
+      wanted += ingredient.mass;
+      shown += on_scale(ingredient.mass, units, step);
+      name += (name.empty() ? "" : " and ") + ingredient.name;
+    }
+    if (!(wanted > 0.0 * kilogram)) continue;
+    const Share off{std::abs(count(shown, wanted) - 1.0)};
     if (!(shown > 0.0 * kilogram))
-      checks.push_back({"scale", Level::stop,
-                        "The scale cannot weigh so little " + ingredient.name +
-                            ". Use a finer scale or mix more."});
-    else if (std::abs(off) > most)
+      checks.push_back(
+          {"scale", Level::stop,
+           "The scale cannot weigh so little " + name + ". Use a finer scale or mix more."});
+    else if (off > most_scale_error)
       checks.push_back({"scale", Level::warn,
-                        "The scale's step puts " + ingredient.name + " off by " +
-                            write_percent(Share{std::abs(off)}, 1) +
+                        "The scale's step puts " + name + " off by " + write_percent(off, 1) +
                             ". Use a finer scale or mix more."});
   }
 }
@@ -138,9 +160,10 @@ inline std::string uneven_hides(const Day &day, const Batch &batch, const OfferR
                                 UnitSystem units) {
   std::vector<std::string> off;
   for (std::size_t i = 0; i < batch.hides.size(); ++i) {
-    const auto &offer = batch.hides[i].offer;
-    const bool low = offer.value + offer.sd() < range.low.value;
-    const bool high = offer.value - offer.sd() > range.high.value;
+    const Offer offer = batch.hides[i].offer;
+    const double sd = offer.value * batch.hides[i].offer_spread.value;
+    const bool low = offer.value + sd < range.low.value;
+    const bool high = offer.value - sd > range.high.value;
     if (!low && !high) continue;
     const double factor = (low ? range.low.value : range.high.value) / offer.value;
     off.push_back(day.hides[i].tag + (low ? " low (" : " high (") +
@@ -227,14 +250,40 @@ inline void check_shelf(std::vector<Check> &checks, const Day &day, const Batch 
                           ". Get more, or split the day."});
 }
 
+/// What is odd about one hide's size; empty if nothing is.
+inline std::string odd_size(const Hide &hide, const HideArea &area) {
+  const auto *live = std::get_if<LiveWeight>(&hide.measure);
+  if (live != nullptr && hide.species->weight_law &&
+      (live->mass < hide.species->weight_law->lightest ||
+       live->mass > hide.species->weight_law->heaviest))
+    return "an unusual live weight for its species";
+  if (area.flayed.value < smallest_hide || area.flayed.value > largest_hide)
+    return "an unusual size for any hide";
+  return "";
+}
+
+/// Whether a weighed fleshed weight cannot be of this hide.
+inline bool odd_fleshed(const Hide &hide, const HideArea &area) {
+  if (!hide.fleshed_weight) return false;
+  const auto *green = std::get_if<GreenWeight>(&hide.measure);
+  if (green != nullptr && *hide.fleshed_weight > green->mass) return true;
+  const double factor = count(*hide.fleshed_weight / area.trimmed.value,
+                              fleshed_of_green.value * mass_by_area(hide).value);
+  return factor > odd_fleshed_weight || factor < 1.0 / odd_fleshed_weight;
+}
+
 inline void check_hides(std::vector<Check> &checks, const Day &day, const Batch &batch) {
   std::vector<std::string> odd;
-  for (const auto &hide : day.hides) {
-    const auto *live = std::get_if<LiveWeight>(&hide.measure);
-    if (live == nullptr || !hide.species->weight_law) continue;
-    const auto &law = *hide.species->weight_law;
-    if (live->mass < law.lightest || live->mass > law.heaviest) odd.push_back(hide.tag);
+  std::vector<std::string> weights;
+  for (std::size_t i = 0; i < day.hides.size(); ++i) {
+    const auto &area = batch.hides[i].area;
+    if (!odd_size(day.hides[i], area).empty()) odd.push_back(day.hides[i].tag);
+    if (odd_fleshed(day.hides[i], area)) weights.push_back(day.hides[i].tag);
   }
+  if (!weights.empty())
+    checks.push_back({"fleshed-weight", Level::warn,
+                      "The fleshed weight does not fit the hide's size: " + some_of(weights) +
+                          ". Check it; it is weighed after fleshing and trimming."});
   std::vector<std::string> outside;
   for (const auto &hide : day.hides) {
     const auto *live = std::get_if<LiveWeight>(&hide.measure);
@@ -249,13 +298,12 @@ inline void check_hides(std::vector<Check> &checks, const Day &day, const Batch 
                       "Outside the weights that the area law was fitted on: " + some_of(outside) +
                           ". A tape is surer."});
   if (!odd.empty())
-    checks.push_back({"live-weight", Level::warn,
-                      "Unusual live weight for its species: " + some_of(odd) +
+    checks.push_back({"hide-size", Level::warn,
+                      "Unusual size or live weight for its species: " + some_of(odd) +
                           ". Check the figure, or tape the hide."});
-  const double spread = batch.area.spread().value;
-  if (spread > 0.15)
+  if (batch.area.spread() > wide_area_spread)
     checks.push_back({"area-spread", Level::note,
-                      "The area is only good to " + write_percent(Spread{spread}, 2) +
+                      "The area is only good to " + write_percent(batch.area.spread(), 2) +
                           " (one standard deviation): tape the hides to need less reserve."});
 }
 
@@ -263,12 +311,15 @@ inline void check_scoops(std::vector<Check> &checks, const Workshop &workshop,
                          const Portions &portions) {
   if (workshop.scoops.empty()) return;
   if (!portions.by_scoops) {
-    checks.push_back({"scoops", Level::note,
-                      portions.no_density.empty()
-                          ? "No scooping keeps the ratio of alum, salt and soda within " +
-                                write_percent(workshop.ratio_tolerance, 2) + ": weigh them."
-                          : "What a cup of " + portions.no_density +
-                                " weighs is not known: weigh alum, salt and soda."});
+    checks.push_back(
+        {"scoops", Level::note,
+         portions.no_density.empty()
+             ? "No scooping comes within " + write_percent(Share{least_over}, 1) + " to +" +
+                   write_percent(Share{most_over}, 1) +
+                   " of each amount and keeps the ratio of alum, salt and soda within " +
+                   write_percent(workshop.ratio_tolerance, 2) + ": weigh them."
+             : "What a cup of " + portions.no_density +
+                   " weighs is not known: weigh alum, salt and soda."});
     return;
   }
   const Basicity high{portions.basicity.value + 2.0 * portions.basicity_sd};
@@ -305,7 +356,8 @@ inline std::vector<Check> check_batch(const Day &day, const Batch &batch, const 
   detail::check_shelf(checks, day, batch, units, workshop.scale);
   detail::check_vessel(checks, day, batch, units);
   detail::check_hides(checks, day, batch);
-  detail::check_scoops(checks, workshop, portions);
+  detail::check_scoops(checks, workshop,
+                       batch.lots > 1 ? measure_batch(mixed_at_once, workshop) : portions);
   std::stable_sort(checks.begin(), checks.end(),
                    [](const Check &a, const Check &b) { return a.level > b.level; });
   return checks;

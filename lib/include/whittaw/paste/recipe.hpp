@@ -16,6 +16,7 @@ namespace whittaw {
 struct RecipePart {
   Form form;
   Mass mass = 0.0 * kilogram;
+  Spread spread = {0.0}; ///< of the mass, where the recipe gives cups
 };
 struct RecipeMeal {
   const BulkRow *kind = nullptr; ///< a row of bulk_table with role meal
@@ -75,7 +76,7 @@ inline constexpr Spread paste_yield_spread{0.04};
 
 /// Volume of paste from one measure of the recipe: the volumes of its parts, as crystals, added up.
 inline Estimate<Volume> paste_yield(const Recipe &recipe) {
-  Volume sum = water_mass(recipe) / water_density;
+  Volume sum = recipe.water_for_alum + recipe.water_for_salt_and_soda;
   sum += recipe.alum.mass / recipe.alum.form.crystal_density;
   sum += recipe.salt.mass / recipe.salt.form.crystal_density;
   if (recipe.soda) sum += recipe.soda->mass / recipe.soda->form.crystal_density;

@@ -21,6 +21,10 @@ inline Basicity recipe_basicity(const Recipe &recipe) {
   return recipe_basicity(recipe, recipe.alum.form, recipe.soda ? &recipe.soda->form : nullptr);
 }
 
+/// Salt over alum in the printed recipes, with a margin: calculated from recipes/ and the bulletin.
+inline constexpr Share least_salt_of_alum{0.20};
+inline constexpr Share most_salt_of_alum{1.50};
+
 struct MistakenForm {
   std::string_view alum;
   std::string_view soda;
@@ -51,6 +55,19 @@ inline std::vector<Check> check_recipe(const Recipe &recipe, Temperature tempera
                                        UnitSystem units) {
   std::vector<Check> checks;
   checks.push_back(detail::check_basicity(recipe_basicity(recipe)));
+  const double cups =
+      recipe.soda ? std::hypot(recipe.alum.spread.value, recipe.soda->spread.value) : 0.0;
+  if (cups > 0.0) {
+    const Basicity middle = recipe_basicity(recipe);
+    const Basicity low{middle.value * (1.0 - 2.0 * cups)};
+    const Basicity high{middle.value * (1.0 + 2.0 * cups)};
+    const bool spoils = basicity_band(high).band > BasicityBand::fair;
+    checks.push_back({"by-the-cup", spoils ? Level::warn : Level::note,
+                      "Alum or soda is given by the cup, good to " +
+                          write_percent(Spread{cups}, 2) + ": basicity may be anything from " +
+                          write_percent(low, 2) + " to " + write_percent(high, 2) +
+                          ". Weigh them and write the recipe anew."});
+  }
   std::vector<Dissolving> alum{{recipe.alum.form, recipe.alum.mass}};
   std::vector<Dissolving> others{{recipe.salt.form, recipe.salt.mass}};
   if (recipe.soda) others.push_back({recipe.soda->form, recipe.soda->mass});
@@ -66,7 +83,7 @@ inline std::vector<Check> check_recipe(const Recipe &recipe, Temperature tempera
   detail::check_saturation(checks, liquor, units, {});
 
   const double salt_of_alum = count(recipe.salt.mass, recipe.alum.mass);
-  if (salt_of_alum < 0.2 || salt_of_alum > 1.5)
+  if (salt_of_alum < least_salt_of_alum.value || salt_of_alum > most_salt_of_alum.value)
     checks.push_back({"salt", Level::note,
                       "Salt is " + write_percent(Share{salt_of_alum}, 2) +
                           " of the alum; printed recipes run from 22 to 100 %."});

@@ -35,6 +35,9 @@ struct Drawn {
   Mass missing = 0.0 * kilogram;
 };
 
+/// A rest of a part smaller than this is not worth opening another bag for: an assumption.
+inline constexpr Share negligible_share{0.005};
+
 /// Draws `wanted` of the recipe's form from the bags of its role, each by what it brings of the
 /// active part (see times_as_strong): cheapest first where every such bag is priced, otherwise the
 /// recipe's own form first, then as listed; iodized salt after all other. Taking the cheapest first
@@ -65,7 +68,10 @@ inline Drawn draw(const Form &recipe_form, Mass wanted, const std::vector<Bag> &
   Drawn drawn;
   Mass left = wanted;
   for (const std::size_t i : bags) {
-    if (!(left > 0.0 * kilogram)) break;
+    if (left <= negligible_share.value * wanted) {
+      left = 0.0 * kilogram;
+      break;
+    }
     const Bag &bag = shelf[i];
     const double strength = times_as_strong(recipe_form, bag.form);
     Mass mass = strength * left;
@@ -77,7 +83,7 @@ inline Drawn draw(const Form &recipe_form, Mass wanted, const std::vector<Bag> &
     }
     drawn.draws.push_back({i, bag.form, mass});
   }
-  drawn.missing = left;
+  if (left > negligible_share.value * wanted) drawn.missing = left;
   return drawn;
 }
 

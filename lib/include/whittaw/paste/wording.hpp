@@ -48,8 +48,8 @@ inline std::vector<std::string> sources_of(const Day &day, const Batch &batch,
       add("Area: " + write_source(hide.area.source));
     last = &hide.area.source;
   }
-  for (const auto &hide : day.hides)
-    if (hide.trim != Trim::whole) add("Trim: " + write_source(trim_row(hide.trim).source));
+  for (const auto &hide : batch.hides)
+    if (!hide.area.trim_source.text.empty()) add("Trim: " + write_source(hide.area.trim_source));
   add("Basicity: " + write_source(basicity_band(batch.liquor.basicity).source));
   if (batch.liquor.acidity) add("pH: " + write_source(acidity_source));
   for (const auto &salt : batch.liquor.mixed)

@@ -33,6 +33,19 @@ struct Workshop {
   std::vector<OwnGreenLaw> green = {};
 };
 
+/// The workshop's own mass by area of a species, if it has one.
+inline std::optional<ArealMass> own_areal_mass(const Workshop &workshop, const Species *species) {
+  for (const auto &row : workshop.green)
+    if (row.species == species) return row.areal_mass;
+  return std::nullopt;
+}
+
+/// A scale that shows such steps; in ounces a scale of grams shows whole tenths.
+inline ScaleStep scale_of_step(Mass step) {
+  const Mass tenth = ScaleStep().customary;
+  return {step, std::max(1.0, std::ceil(count(step, tenth) - 1e-9)) * tenth};
+}
+
 /// The density to reckon with: the workshop's own weighings where there are any, else the published
 /// range. Nothing where neither is known.
 inline std::optional<BulkDensity> bulk_density(const BulkRow &row, const Workshop &workshop) {

@@ -21,7 +21,8 @@ template <class Q> struct SharedError {
 /// An estimated figure: its value, the standard deviation of its own error, and the errors it
 /// shares. Example: three goats from one formula have own errors, and share the formula's.
 /// Own errors are taken as independent each time a figure is used: write `2.0 * x`, not `x + x`.
-/// Not for use where the spread is above about a third of the value: the rules are first order.
+/// The rules are first order: good while the spread is below about a third of the value. Guesses
+/// wider than that (the mammal row, an assumed weight) keep their place but not their decimals.
 template <class Q> struct Estimate {
   Q value = Q();
   Q own_sd = Q();
@@ -101,7 +102,7 @@ template <class A, class B>
 auto operator*(const Estimate<A> &a, const Estimate<B> &b) -> Estimate<decltype(A() * B())> {
   auto product = scale(a, b.value);
   auto other = scale(b, a.value);
-  other.value -= other.value;
+  other.value -= other.value; // its errors alone: the value stands in `product` already
   return product += other;
 }
 
@@ -114,6 +115,13 @@ template <class Q> auto reciprocal(const Estimate<Q> &a) -> Estimate<decltype(1.
 }
 template <class A, class B> auto operator/(const Estimate<A> &a, const Estimate<B> &b) {
   return a * reciprocal(b);
+}
+
+/// The errors of a figure over its value, about nothing.
+template <class Q> Estimate<double> relative_error(const Estimate<Q> &a) {
+  Estimate<double> error{0.0, std::abs(count(a.own_sd, a.value)), {}};
+  for (const auto &each : a.shared) error.shared.push_back({each.name, count(each.sd, a.value)});
+  return error;
 }
 
 /// How many of `b` there are in `a`, for figures of one kind.

@@ -82,10 +82,10 @@ struct Limit {
 /// Beyond these a figure is a slip of the finger. A larger shop than that does not exist.
 constexpr Limit limit_of(Kind kind) {
   switch (kind) {
-  case Kind::length: return {1000.0, "1 km"};
+  case Kind::length: return {1000.0, "1000 m"};
   case Kind::area: return {100'000.0, "100 000 m2"};
   case Kind::volume: return {1000.0, "1000 m3"};
-  case Kind::mass: return {1e6, "1000 tonnes"};
+  case Kind::mass: return {1e6, "1000000 kg"};
   case Kind::duration: return {10.0 * 365.25 * 86400.0, "10 years"};
   case Kind::areal_mass: return {1000.0, "1000 kg/m2"};
   case Kind::temperature: return {1000.0, "1000 K"};
@@ -136,6 +136,9 @@ inline Result<double> read_kind(std::string_view text, Kind wanted, Zero zero) {
   }
   if (!(sum > 0.0) && zero == Zero::refused)
     return Problem{quoted(text) + " is zero", "write a figure above zero"};
+  // A billionth of the SI unit: less than any scale or rule of ours shows.
+  if (sum > 0.0 && sum < 1e-9)
+    return Problem{quoted(text) + " is next to nothing", "check the digits and the unit"};
   if (!(sum <= limit_of(wanted).high))
     return Problem{quoted(text) + " is more than " + std::string(limit_of(wanted).words),
                    "check the digits and the unit"};

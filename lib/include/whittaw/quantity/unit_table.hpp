@@ -106,6 +106,8 @@ inline constexpr auto unit_table = std::to_array<UnitRow>({
     {"imp fl oz", Kind::volume, count(imperial_fluid_ounce, cubic_metre), "brfloz"},
 
     {"kg", Kind::mass, 1.0, "kg"},
+    {"kilogram", Kind::mass, 1.0, "kg"},
+    {"kilograms", Kind::mass, 1.0, "kg"},
     {"g", Kind::mass, 1e-3, "g"},
     {"gram", Kind::mass, 1e-3, "g"},
     {"grams", Kind::mass, 1e-3, "g"},

@@ -142,6 +142,12 @@ struct Weighing {
 /// weighings to show their own scatter.
 inline constexpr Spread level_measure_spread{0.03};
 
+/// How many earlier weighings the assumed spread counts for: an assumption.
+inline constexpr double assumed_weighings = 2.0;
+/// No powder or meal of the trade lies outside these. Common practice.
+inline constexpr Density lightest_powder = 0.05 * gram_per_millilitre;
+inline constexpr Density heaviest_powder = 3.0 * gram_per_millilitre;
+
 /// The density that the workshop's own weighings give: their mean, and for the spread of a measure
 /// filled later, the scatter of the weighings (not less than a part of the assumed one, weighted as
 /// if it were two earlier weighings) widened by the error of the mean.
@@ -156,10 +162,9 @@ inline BulkDensity own_density(std::span<const Weighing> weighings) {
     const double off = count(each.mass / each.volume, gram_per_millilitre) - mean;
     squares += off * off;
   }
-  constexpr double earlier = 2.0;
   const double assumed = level_measure_spread.value * mean;
-  const double variance =
-      (earlier * assumed * assumed + squares) / (earlier + number - 1.0) * (1.0 + 1.0 / number);
+  const double variance = (assumed_weighings * assumed * assumed + squares) /
+                          (assumed_weighings + number - 1.0) * (1.0 + 1.0 / number);
   return {{mean * gram_per_millilitre, std::sqrt(variance) * gram_per_millilitre, {}},
           {"the workshop's own weighings of a level measure", Mark::own}};
 }

@@ -44,7 +44,7 @@ constexpr MolarMass molar_mass(const Composition &composition) {
 
 namespace detail {
 
-/// Reads `KAl(SO4)2.12H2O`. `failed_at` is npos, or the place of the first thing not understood.
+/// Reads `KAl(SO4)2.12H2O`. `failed` tells that `at` is where the text is not understood.
 struct FormulaReader {
   std::string_view text;
   std::size_t at = 0;
