@@ -103,7 +103,7 @@ public:
       all.push_back(count(hide.area.trimmed.sd(), square_metre));
       all.push_back(count(hide.fleshed_weight.value, kilogram));
       all.push_back(hide.offer.value);
-      all.push_back(hide.offer.sd());
+      all.push_back(hide.offer_spread.value);
     }
     for (const auto &ingredient : made->ingredients) {
       all.push_back(count(ingredient.mass, kilogram));
