@@ -67,6 +67,12 @@ Node convert(const toml::node &from) {
     if (const auto *date = from.as_date())
       node.text =
           fmt::format("{:04}-{:02}-{:02}", date->get().year, date->get().month, date->get().day);
+    if (const auto *time = from.as_date_time();
+        time != nullptr && time->get().offset && time->get().offset->minutes == 0) {
+      const auto &at = time->get();
+      node.text = fmt::format("{:04}-{:02}-{:02}T{:02}:{:02}:{:02}Z", at.date.year, at.date.month,
+                              at.date.day, at.time.hour, at.time.minute, at.time.second);
+    }
   }
   return node;
 }

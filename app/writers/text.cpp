@@ -75,7 +75,9 @@ void write_amounts(std::string &out, const std::vector<SheetAmount> &amounts) {
     } else if (name + indent + 3 + length_of(measure) <= width) {
       out += padded(line, name + indent) + "   " + measure + "\n";
     } else {
-      out += line + "\n" + std::string(indent, ' ') + measure + "\n";
+      out += line + "\n";
+      out.append(indent, ' ');
+      out += measure + "\n";
     }
     if (!amount.note.empty()) out += wrapped(std::string(indent, ' '), amount.note);
   }
@@ -104,7 +106,7 @@ void write_table(std::string &out, const SheetTable &table) {
 
 std::string write_text(const Sheet &sheet) {
   std::string out = printable(sheet.title) + "\n" + std::string(length_of(sheet.title), '=') + "\n";
-  out += wrapped("", sheet.subtitle);
+  if (!sheet.subtitle.empty()) out += wrapped("", sheet.subtitle);
   if (!sheet.findings.empty()) {
     heading(out, "Checks");
     for (const auto &finding : sheet.findings) {

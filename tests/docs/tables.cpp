@@ -98,6 +98,14 @@ void bands() {
          std::string(each.meaning), write_source(each.source)});
 }
 
+void uptake() {
+  row({"part", "kept by the skin", "spread", "source"});
+  row({"---", "---", "---", "---"});
+  for (const auto &each : uptake_table)
+    row({std::string(part_table[static_cast<std::size_t>(each.part)].name),
+         write_percent(each.kept, 2), write_percent(each.sd, 2), write_source(each.source)});
+}
+
 void cautions() {
   row({"caution", "source"});
   row({"---", "---"});
@@ -111,9 +119,9 @@ int main(int count, char **words) {
     const char *name;
     void (*print)();
   };
-  const Table tables[] = {{"species", species},           {"trims", trims},       {"bulk", bulk},
-                          {"solubilities", solubilities}, {"forms", forms_table}, {"bands", bands},
-                          {"cautions", cautions}};
+  const Table tables[] = {
+      {"species", species},   {"trims", trims}, {"bulk", bulk},     {"solubilities", solubilities},
+      {"forms", forms_table}, {"bands", bands}, {"uptake", uptake}, {"cautions", cautions}};
   for (const auto &table : tables) {
     if (count == 2 && std::strcmp(words[1], table.name) == 0) {
       table.print();

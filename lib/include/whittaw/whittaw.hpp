@@ -16,6 +16,10 @@
 #include <whittaw/paste/shelf.hpp>
 #include <whittaw/paste/wording.hpp>
 #include <whittaw/paste/workshop.hpp>
+#include <whittaw/powder/book.hpp>
+#include <whittaw/powder/contents.hpp>
+#include <whittaw/powder/cover.hpp>
+#include <whittaw/powder/uptake.hpp>
 #include <whittaw/quantity/chance.hpp>
 #include <whittaw/quantity/estimate.hpp>
 #include <whittaw/quantity/in_unit.hpp>
