@@ -14,7 +14,7 @@ as_root() {
 }
 packages="g++ clang libclang-rt-14-dev clang-format clang-tidy cmake ninja-build git python3 libboost-dev libcli11-dev
 libtomlplusplus-dev doctest-dev libfmt-dev nlohmann-json3-dev libbenchmark-dev units chemeq openbabel
-chromium poppler-utils fonts-dejavu-core"
+chromium poppler-utils fonts-dejavu-core ledger faketime"
 # A package that another one only mentions is known to dpkg too: count those that are installed.
 # shellcheck disable=SC2086
 have=$(dpkg-query -W -f='${db:Status-Status}\n' $packages 2>/dev/null | grep -c '^installed$' || true)

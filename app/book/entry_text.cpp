@@ -1,5 +1,7 @@
 #include "entry_text.hpp"
 
+#include "../readers/dates.hpp"
+
 #include <whittaw/quantity/read.hpp>
 
 #include <fmt/format.h>
@@ -94,17 +96,6 @@ bool read_lines(std::string_view block, std::uint32_t line, Node &table) {
       if (error != std::errc{} || stop != value.data() + value.size()) return false;
     }
     table.entries.push_back({std::string(key), std::move(node), {line, 1}});
-  }
-  return true;
-}
-
-/// 2026-11-20T18:04:00Z and nothing else.
-bool is_time(std::string_view text) {
-  constexpr std::string_view form = "dddd-dd-ddTdd:dd:ddZ";
-  if (text.size() != form.size()) return false;
-  for (std::size_t i = 0; i < form.size(); ++i) {
-    const bool digit = text[i] >= '0' && text[i] <= '9';
-    if (form[i] == 'd' ? !digit : text[i] != form[i]) return false;
   }
   return true;
 }

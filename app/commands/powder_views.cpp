@@ -71,6 +71,24 @@ std::vector<std::string> jar_row(const Jar &jar, UnitSystem units) {
       origins};
 }
 
+/// An account as one word, another for each name: letters, digits and marks that mean nothing in a
+/// journal stay, a blank becomes an underscore, all else its byte in hexadecimal.
+std::string account_name(std::string_view name) {
+  constexpr std::string_view plain =
+      "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-.";
+  std::string result;
+  for (const char c : name) {
+    if (c == ' ')
+      result += '_';
+    else if (plain.find(c) != std::string_view::npos ||
+             (static_cast<unsigned char>(c) & 0x80U) != 0U)
+      result += c;
+    else
+      result += fmt::format("%{:02X}", static_cast<unsigned char>(c));
+  }
+  return result;
+}
+
 } // namespace
 
 Outcome<Status> list_powder(const Arguments &arguments) {
@@ -124,12 +142,6 @@ Outcome<Status> show_history(const Arguments &arguments) {
 
 Outcome<Status> print_journal(const Arguments &arguments) {
   std::string text = "; Movements of saved powder: mol of each part, g of meal and other.\n";
-  const auto account = [](std::string_view name) {
-    std::string result = printable(name);
-    for (char &c : result)
-      if (c == ':' || c == ';' || c == '(' || c == '[' || c == ' ') c = '_';
-    return result;
-  };
   const auto reading =
       read_book(book_path(arguments), [&](const PowderEntry &entry, const Posting &posting,
                                           const PowderBook &) {
@@ -140,8 +152,8 @@ Outcome<Status> print_journal(const Arguments &arguments) {
           const std::int64_t micro = posting.contents[row.part];
           if (micro == 0) continue;
           const std::string amount = fmt::format("{}.{:06}", micro / 1'000'000, micro % 1'000'000);
-          text += fmt::format("    {}  {} {}\n    {}  -{} {}\n", account(posting.to), amount,
-                              row.name, account(posting.from), amount, row.name);
+          text += fmt::format("    {}  {} {}\n    {}  -{} {}\n", account_name(posting.to), amount,
+                              row.name, account_name(posting.from), amount, row.name);
         }
       });
   if (!reading) return reading.problem();

@@ -1,6 +1,7 @@
 #include "day_reader.hpp"
 
 #include "../files/files.hpp"
+#include "dates.hpp"
 #include "ingredients.hpp"
 #include "recipe_reader.hpp"
 #include "workshop_reader.hpp"
@@ -9,8 +10,6 @@
 
 #include <fmt/format.h>
 
-#include <charconv>
-#include <chrono>
 #include <unordered_map>
 
 namespace whittaw::app {
@@ -21,22 +20,6 @@ Result<Share> read_loss(std::string_view text) {
   return read_fraction<ShareKind>(text, {0.0}, {0.5});
 }
 Result<Price> read_any_price(std::string_view text) { return read_price(text); }
-
-/// A date that a calendar has, of this or the last century.
-bool is_date(std::string_view text) {
-  if (text.size() != 10 || text[4] != '-' || text[7] != '-') return false;
-  const auto number = [&](std::size_t from, std::size_t length) {
-    int value = -1;
-    const char *end = text.data() + from + length;
-    const auto read = std::from_chars(text.data() + from, end, value);
-    return read.ptr == end ? value : -1;
-  };
-  const int year = number(0, 4);
-  const std::chrono::year_month_day date{std::chrono::year{year},
-                                         std::chrono::month{static_cast<unsigned>(number(5, 2))},
-                                         std::chrono::day{static_cast<unsigned>(number(8, 2))}};
-  return year >= 1900 && date.ok();
-}
 
 void read_date(Fields &fields, Day &day) {
   const Node *node = fields.find("date");
