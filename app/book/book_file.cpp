@@ -92,9 +92,9 @@ struct BlockScan {
   std::uint32_t torn_line = 0;
 };
 
-/// Calls `visit` with each whole block, reading the file in pieces.
+/// Calls `visit` with each whole block of the first `size` bytes, reading the file in pieces.
 template <class Visit>
-Outcome<BlockScan> scan_blocks(int file, const std::string &path, Visit visit) {
+Outcome<BlockScan> scan_blocks(int file, const std::string &path, std::uint64_t size, Visit visit) {
   constexpr std::string_view mark = "[[entry]]";
   std::string held; // from the start of the block at hand
   std::string piece(std::size_t{1} << 16U, '\0');
@@ -115,7 +115,9 @@ Outcome<BlockScan> scan_blocks(int file, const std::string &path, Visit visit) {
     searched = 0;
   };
   while (true) {
-    const ssize_t got = ::pread(file, piece.data(), piece.size(), static_cast<off_t>(offset));
+    // No further than the file was long at first: another may be writing.
+    const std::size_t wanted = std::min<std::uint64_t>(piece.size(), size - offset);
+    const ssize_t got = ::pread(file, piece.data(), wanted, static_cast<off_t>(offset));
     if (got < 0 && errno == EINTR) continue;
     if (got < 0)
       return book_fault(path, Status::io_error, "cannot read: " + reason(errno), "check the disk");
@@ -167,13 +169,17 @@ Outcome<BookReading> read_open_book(int file, const std::string &path,
                                     const EntryVisitor &visit) {
   BookReading reading;
   reading.undone = also_undone;
-  const auto first = scan_blocks(file, path, [&](const Block &block) {
+  struct stat status {};
+  if (::fstat(file, &status) != 0)
+    return book_fault(path, Status::io_error, "cannot read: " + reason(errno), "check the disk");
+  const auto size = static_cast<std::uint64_t>(status.st_size);
+  const auto first = scan_blocks(file, path, size, [&](const Block &block) {
     if (block.text.find("undone") == std::string_view::npos) return;
     const auto entry = read_entry(block.text, block.line, path);
     if (entry && entry->deed == Deed::undone) reading.undone.insert(entry->undoes);
   });
   if (!first) return first.problem();
-  const auto second = scan_blocks(file, path, [&](const Block &block) {
+  const auto second = scan_blocks(file, path, size, [&](const Block &block) {
     const auto damage = [&](std::string why) {
       reading.damaged.push_back({block.line, std::move(why)});
     };
@@ -219,6 +225,30 @@ std::optional<Fault> lock(int file, const std::string &path) {
   }
   return book_fault(path, Status::busy, "another program is writing in the book",
                     "try again when it is done");
+}
+
+/// Opens and locks the book. An editor that saves by renaming may have put another file in its
+/// place while the lock was waited for: then that one is taken.
+Outcome<int> open_locked(const std::string &path) {
+  constexpr int tries = 10;
+  for (int i = 0; i < tries; ++i) {
+    const int file = ::open(path.c_str(), O_RDWR | O_CREAT | O_APPEND | O_CLOEXEC, 0666);
+    if (file < 0)
+      return book_fault(path, Status::cannot_create, "cannot write: " + reason(errno),
+                        "check the folder and its rights");
+    if (auto fault = lock(file, path)) {
+      ::close(file);
+      return *fault;
+    }
+    struct stat held {};
+    struct stat there {};
+    if (::fstat(file, &held) == 0 && ::stat(path.c_str(), &there) == 0 &&
+        held.st_dev == there.st_dev && held.st_ino == there.st_ino)
+      return file;
+    ::close(file);
+  }
+  return book_fault(path, Status::busy, "the book is being replaced again and again",
+                    "close the editor and try again");
 }
 
 /// 0, or errno.
@@ -337,11 +367,9 @@ Outcome<PowderEntry> append_entry(const std::string &path, PowderEntry entry,
     if (const auto tried = apply(none, entry); !tried)
       return book_fault(path, Status::bad_data, tried.problem().found, tried.problem().remedy);
   }
-  const OpenFile file(::open(path.c_str(), O_RDWR | O_CREAT | O_APPEND | O_CLOEXEC, 0666));
-  if (file.get() < 0)
-    return book_fault(path, Status::cannot_create, "cannot write: " + reason(errno),
-                      "check the folder and its rights");
-  if (auto fault = lock(file.get(), path)) return *fault;
+  const auto opened = open_locked(path);
+  if (!opened) return opened.problem();
+  const OpenFile file(*opened);
   auto reading = read_open_book(file.get(), path, {}, {});
   if (!reading) return reading.problem();
   PowderBook &book = reading.value().book;

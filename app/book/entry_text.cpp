@@ -57,7 +57,12 @@ Result<std::int64_t> read_count(Part part, std::string_view text) {
 bool plain_text(std::string_view value, std::string &text) {
   if (value.size() < 2 || value.front() != '"' || value.back() != '"') return false;
   value = value.substr(1, value.size() - 2);
-  if (value.find_first_of("\"\\") != std::string_view::npos) return false;
+  // What TOML forbids in a plain string, the parser is to refuse.
+  for (const char c : value) {
+    const auto byte = static_cast<unsigned char>(c);
+    if (c == '"' || c == '\\' || byte < 0x20 || byte == 0x7F) return false;
+  }
+  if (!is_utf8(value)) return false;
   text = value;
   return true;
 }
@@ -189,8 +194,8 @@ Result<PowderEntry> from_nodes(const Node &table) {
       refuse(key, "is not a key of an entry", "mend or remove the line");
     }
   }
-  if (!wrong && (entry.number < 1 || entry.at.empty()))
-    wrong = Problem{"number or at is missing", "mend the entry"};
+  if (!wrong && (entry.number < 1 || entry.number > 1'000'000'000'000 || entry.at.empty()))
+    wrong = Problem{"number or at is missing or absurd", "mend the entry"};
   if (!wrong && !deed) wrong = Problem{"deed is missing", "mend the entry"};
   const bool wants_mass = entry.deed == Deed::saved || entry.deed == Deed::used ||
                           entry.deed == Deed::topped_up || entry.deed == Deed::sieved ||

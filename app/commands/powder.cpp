@@ -2,6 +2,7 @@
 
 #include "../files/files.hpp"
 #include "../readers/day_reader.hpp"
+#include "../readers/node.hpp"
 #include "commands.hpp"
 
 #include <whittaw/quantity/read.hpp>
@@ -47,6 +48,13 @@ Outcome<PowderEntry> common_entry(const Arguments &arguments, std::string_view v
   if (entry.jar.size() > 100 || entry.note.size() > 2000)
     return usage_fault(std::string(jar_option.name), "the jar's name or the note is too long",
                        "keep a name to 100 bytes and a note to 2000");
+  if (!is_utf8(entry.jar) || !is_utf8(entry.note))
+    return Fault{Status::bad_data,
+                 std::string(note_option.name),
+                 "is not UTF-8 text",
+                 "",
+                 0,
+                 "write it in a terminal that speaks UTF-8"};
   if (wants_jar && entry.jar.empty())
     return usage_fault(fmt::format("powder {}", verb), "wants --jar", "add --jar A");
   const auto mass = option_quantity(arguments, mass_option.name, &read_mass);
@@ -222,7 +230,12 @@ Outcome<Status> write_powder(const Arguments &arguments, std::string_view verb) 
   const std::string text =
       fmt::format("entry {}: {}{}{}\n", written->number, mass, deed_name(written->deed),
                   written->jar.empty() ? "" : ", jar " + printable(written->jar));
-  if (auto fault = write_output(std::nullopt, text)) return *fault;
+  if (auto fault = write_output(std::nullopt, text)) {
+    fault->found =
+        fmt::format("entry {} stands in the book, but {}", written->number, fault->found);
+    fault->remedy = "do not write it again";
+    return *fault;
+  }
   return Status::done;
 }
 

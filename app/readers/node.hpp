@@ -53,6 +53,9 @@ struct SourceText {
   std::string text;
 };
 
+/// Whether a text is UTF-8 by RFC 3629.
+bool is_utf8(std::string_view text);
+
 /// Reads a file and parses it as TOML 1.0, a table at the top.
 Outcome<Node> read_toml(const SourceText &source);
 

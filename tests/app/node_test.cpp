@@ -14,42 +14,42 @@ using whittaw_test::has;
 namespace {
 Outcome<Node> read(std::string text) { return read_toml({"day.toml", std::move(text)}); }
 
-bool is_utf8(std::string_view bytes) {
+bool reads_as_utf8(std::string_view bytes) {
   const auto node = read("# " + std::string(bytes) + "\n");
   return node || !has(node.problem().found, "is not UTF-8");
 }
 } // namespace
 
 TEST_CASE("UTF-8 of RFC 3629, first and last of each length") {
-  CHECK(is_utf8("\x7e"));
-  CHECK(is_utf8("\xc2\x80"));
-  CHECK(is_utf8("\xdf\xbf"));
-  CHECK(is_utf8("\xe0\xa0\x80"));
-  CHECK(is_utf8("\xed\x9f\xbf")); // U+D7FF, before the surrogates
-  CHECK(is_utf8("\xee\x80\x80")); // U+E000, after them
-  CHECK(is_utf8("\xef\xbf\xbf"));
-  CHECK(is_utf8("\xf0\x90\x80\x80"));
-  CHECK(is_utf8("\xf4\x8f\xbf\xbf")); // U+10FFFF
+  CHECK(reads_as_utf8("\x7e"));
+  CHECK(reads_as_utf8("\xc2\x80"));
+  CHECK(reads_as_utf8("\xdf\xbf"));
+  CHECK(reads_as_utf8("\xe0\xa0\x80"));
+  CHECK(reads_as_utf8("\xed\x9f\xbf")); // U+D7FF, before the surrogates
+  CHECK(reads_as_utf8("\xee\x80\x80")); // U+E000, after them
+  CHECK(reads_as_utf8("\xef\xbf\xbf"));
+  CHECK(reads_as_utf8("\xf0\x90\x80\x80"));
+  CHECK(reads_as_utf8("\xf4\x8f\xbf\xbf")); // U+10FFFF
 }
 
 TEST_CASE("what is not UTF-8 by RFC 3629") {
-  CHECK_FALSE(is_utf8("\x80")); // goes on with nothing begun
-  CHECK_FALSE(is_utf8("\xbf"));
-  CHECK_FALSE(is_utf8("\xc0\x80")); // overlong
-  CHECK_FALSE(is_utf8("\xc1\xbf"));
-  CHECK_FALSE(is_utf8("\xe0\x9f\xbf"));
-  CHECK_FALSE(is_utf8("\xf0\x8f\xbf\xbf"));
-  CHECK_FALSE(is_utf8("\xed\xa0\x80")); // surrogates
-  CHECK_FALSE(is_utf8("\xed\xbf\xbf"));
-  CHECK_FALSE(is_utf8("\xf4\x90\x80\x80")); // past U+10FFFF
-  CHECK_FALSE(is_utf8("\xf5\x80\x80\x80"));
-  CHECK_FALSE(is_utf8("\xff"));
-  CHECK_FALSE(is_utf8("\xfe"));
-  CHECK_FALSE(is_utf8("\xc2")); // broken off by the line's end
-  CHECK_FALSE(is_utf8("\xe2\x82"));
-  CHECK_FALSE(is_utf8("\xf0\x90\x80"));
-  CHECK_FALSE(is_utf8("\xe2\x28\xa1")); // broken in the middle
-  CHECK_FALSE(is_utf8("caf\xe9"));      // Latin-1
+  CHECK_FALSE(reads_as_utf8("\x80")); // goes on with nothing begun
+  CHECK_FALSE(reads_as_utf8("\xbf"));
+  CHECK_FALSE(reads_as_utf8("\xc0\x80")); // overlong
+  CHECK_FALSE(reads_as_utf8("\xc1\xbf"));
+  CHECK_FALSE(reads_as_utf8("\xe0\x9f\xbf"));
+  CHECK_FALSE(reads_as_utf8("\xf0\x8f\xbf\xbf"));
+  CHECK_FALSE(reads_as_utf8("\xed\xa0\x80")); // surrogates
+  CHECK_FALSE(reads_as_utf8("\xed\xbf\xbf"));
+  CHECK_FALSE(reads_as_utf8("\xf4\x90\x80\x80")); // past U+10FFFF
+  CHECK_FALSE(reads_as_utf8("\xf5\x80\x80\x80"));
+  CHECK_FALSE(reads_as_utf8("\xff"));
+  CHECK_FALSE(reads_as_utf8("\xfe"));
+  CHECK_FALSE(reads_as_utf8("\xc2")); // broken off by the line's end
+  CHECK_FALSE(reads_as_utf8("\xe2\x82"));
+  CHECK_FALSE(reads_as_utf8("\xf0\x90\x80"));
+  CHECK_FALSE(reads_as_utf8("\xe2\x28\xa1")); // broken in the middle
+  CHECK_FALSE(reads_as_utf8("caf\xe9"));      // Latin-1
 }
 
 TEST_CASE("a sequence broken off by the end of the file is not read past it") {
