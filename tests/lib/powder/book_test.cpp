@@ -327,7 +327,9 @@ bool same(const PowderBook &a, const PowderBook &b) {
 }
 
 PowderEntry random_entry(std::mt19937 &random, PowderBook &book) {
-  const auto up_to = [&](int most) { return static_cast<int>(random() % (most + 1U)); };
+  const auto up_to = [&](int most) {
+    return static_cast<int>(random() % (static_cast<unsigned>(most) + 1U));
+  };
   constexpr std::array deeds{Deed::saved,  Deed::saved,      Deed::used,    Deed::topped_up,
                              Deed::sieved, Deed::thrown_out, Deed::weighed, Deed::noted};
   const Deed deed = deeds[random() % deeds.size()];
