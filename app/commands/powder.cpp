@@ -136,34 +136,63 @@ Outcome<PowderEntry> entry_for(const Arguments &arguments, std::string_view verb
 
 struct Verb {
   std::string_view name;
-  std::size_t operands; ///< after the verb
+  std::size_t operands;              ///< after the verb
+  std::vector<OptionRecord> options; ///< besides --book
   Outcome<Status> (*view)(const Arguments &) = nullptr;
 };
-constexpr std::array<Verb, 12> verbs{{
-    {"save", 0},
-    {"use", 0},
-    {"top-up", 0},
-    {"sieve", 0},
-    {"throw-out", 0},
-    {"weigh", 0},
-    {"note", 0},
-    {"undo", 1},
-    {"list", 0, list_powder},
-    {"history", 0, show_history},
-    {"cover", 0, show_cover},
-    {"journal", 0, print_journal},
-}};
+
+const std::vector<Verb> &verbs() {
+  static const std::vector<Verb> all{
+      {"save",
+       0,
+       {jar_option, mass_option, day_option, hides_option, moisture_option, rounds_option,
+        slipped_option, suspect_option, note_option, workshop_option}},
+      {"use", 0, {jar_option, mass_option, hides_option, note_option}},
+      {"top-up", 0, {jar_option, mass_option, kind_option, note_option}},
+      {"sieve", 0, {jar_option, mass_option, note_option}},
+      {"throw-out", 0, {jar_option, mass_option, note_option}},
+      {"weigh", 0, {jar_option, mass_option, note_option}},
+      {"note", 0, {jar_option, note_option}},
+      {"undo", 1, {note_option}},
+      {"list", 0, {units_option, json_option, output_option}, list_powder},
+      {"history", 0, {jar_option, units_option, output_option}, show_history},
+      {"cover",
+       0,
+       {day_option, hides_option, order_option, workshop_option, units_option, json_option,
+        output_option},
+       show_cover},
+      {"journal", 0, {output_option}, print_journal},
+  };
+  return all;
+}
+
+/// An option that says nothing to the verb would be passed over without a word.
+std::optional<Fault> unused_option(const Verb &verb, const Arguments &arguments) {
+  for (const auto &[name, value] : arguments.values) {
+    bool used = name == book_option.name;
+    std::string all(book_option.name);
+    for (const auto &option : verb.options) {
+      used = used || option.name == name;
+      all += ", " + std::string(option.name);
+    }
+    if (!used)
+      return usage_fault(name, fmt::format("says nothing to powder {}", verb.name),
+                         fmt::format("leave it out; powder {} takes {}", verb.name, all));
+  }
+  return std::nullopt;
+}
 
 Outcome<Status> run(const Arguments &arguments) {
   const std::string &word = arguments.operands[0];
   std::vector<std::string_view> names;
-  for (const auto &verb : verbs) {
+  for (const auto &verb : verbs()) {
     names.push_back(verb.name);
     if (verb.name != word) continue;
     if (arguments.operands.size() != verb.operands + 1)
       return usage_fault("powder " + word,
                          verb.operands == 0 ? "takes no more words" : "wants an entry's number",
                          "see whittaw powder --help");
+    if (auto fault = unused_option(verb, arguments)) return *fault;
     return verb.view != nullptr ? verb.view(arguments) : write_powder(arguments, word);
   }
   std::string all;

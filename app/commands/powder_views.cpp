@@ -64,7 +64,7 @@ std::vector<std::string> jar_row(const Jar &jar, UnitSystem units) {
   return {
       jar.name,
       write_mass(mass_of(jar), units),
-      write_percent_spread(Share{strength_of(jar)}, strength_of(jar) * aluminium_spread(jar).value),
+      write_percent_spread(strength_of(jar), strength_of(jar).value * aluminium_spread(jar).value),
       write_percent(moisture_of(jar), 2),
       std::to_string(jar.rounds),
       why.empty() ? "yes" : "NO: " + why,

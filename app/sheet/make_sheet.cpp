@@ -43,7 +43,7 @@ SheetAmount amount_of(const DayResults &results, std::size_t i, UnitSystem units
 /// Water is poured from a jug: its volume comes first.
 SheetAmount water_amount(Volume water, const DayResults &results, UnitSystem units) {
   return {"water", write_volume(water, units),
-          write_mass(water * water_density, units, results.workshop.scale)};
+          write_mass(mass_of_water(water), units, results.workshop.scale)};
 }
 
 std::vector<SheetAmount> amounts_of(const DayResults &results, Role role, UnitSystem units) {
@@ -76,10 +76,9 @@ void add_pouring(Sheet &sheet, const Batch &batch, UnitSystem units) {
       pouring_portions, write_volume(batch.liquor.carbon_dioxide, units, 2));
   if (batch.liquor.acidity) {
     const auto &acidity = *batch.liquor.acidity;
-    text +=
-        fmt::format(" A pH strip now should show about {:.0f} ({:.0f} to {:.0f}); if it shows "
-                    "more, there is too much soda: stop and look for the mistake.",
-                    acidity.ph, acidity.ph - 2.0 * acidity.ph_sd, acidity.ph + 2.0 * acidity.ph_sd);
+    text += fmt::format(" A pH strip now should show about {:.0f} ({:.0f} to {:.0f}); if it shows "
+                        "more, there is too much soda: stop and look for the mistake.",
+                        acidity.ph, lowest_ph(acidity), highest_ph(acidity));
   }
   sheet.steps.push_back({std::move(text), {}});
 }
@@ -192,10 +191,9 @@ void add_common(Sheet &sheet, const DayResults &results, Level from) {
 void add_hide_steps(Sheet &sheet, const DayResults &results, UnitSystem units) {
   const Batch &batch = results.batch;
   const Duration time = results.day.recipe.time_on_hide;
-  const Volume one_coat = batch.paste_on_hides / static_cast<double>(batch.coats);
   std::string spread =
       fmt::format("Spread {} on the flesh side of each hide, edges too: {} for all",
-                  write_length(batch.coat, units), write_volume(one_coat, units));
+                  write_length(batch.coat, units), write_volume(batch.one_coat, units));
   if (batch.coats > 1)
     spread +=
         fmt::format(". {} in all, a day apart: scrape the old one off first, and not back into "
@@ -204,7 +202,7 @@ void add_hide_steps(Sheet &sheet, const DayResults &results, UnitSystem units) {
   sheet.steps.push_back({spread + ".", {}});
   std::string leave = fmt::format("Leave it on {}{}, cool.", write_duration(time),
                                   batch.coats > 1 ? ", counted from the first coat" : "");
-  if (time >= 3.0 * days)
+  if (time >= turned_from)
     leave += " After 2 to 3 days fold along the backbone, flesh to flesh, and turn, so that each "
              "wool side airs.";
   sheet.steps.push_back({leave + " Look for loosening wool every day.", {}});
@@ -278,10 +276,8 @@ Sheet make_report(const DayResults &results, UnitSystem units) {
     hides.rows[i].push_back(write_percent_spread(
         batch.hides[i].offer, batch.hides[i].offer.value * batch.hides[i].offer_spread.value));
   }
-  hides.rows.push_back(
-      {"all", "", "", write_estimate(batch.area, units),
-       write_volume(batch.paste_on_hides / static_cast<double>(batch.coats), units), "",
-       write_percent(batch.offer, 2)});
+  hides.rows.push_back({"all", "", "", write_estimate(batch.area, units),
+                        write_volume(batch.one_coat, units), "", write_percent(batch.offer, 2)});
   if (hides.columns.size() > hides.rows.back().size())
     hides.rows.back().insert(hides.rows.back().begin() + 1, "");
   hides.note = "The sums are of the full values, not of the printed rows; spreads add by their "

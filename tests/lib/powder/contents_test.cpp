@@ -1,3 +1,4 @@
+#include "bulletin.hpp"
 #include "powders.hpp"
 
 #include <doctest/doctest.h>
@@ -8,17 +9,10 @@ using namespace whittaw_test;
 
 namespace {
 
-Recipe bulletin() {
-  Recipe recipe;
-  recipe.name = "bulletin";
-  recipe.alum = {forms::potassium_alum, pound};
-  recipe.salt = {forms::salt, 8.0 * ounce};
-  recipe.soda = RecipePart{forms::soda_crystals, 4.0 * ounce};
-  recipe.meal = RecipeMeal{find_bulk("wheat flour"), 3.0 * pound};
-  recipe.water_for_alum = us_gallon;
-  recipe.water_for_salt_and_soda = 0.5 * us_gallon;
+/// With a coat in round figures.
+Recipe bulletin_of_two_millimetres() {
+  Recipe recipe = bulletin();
   recipe.coat = 2.0 * millimetre;
-  recipe.coats = 2;
   return recipe;
 }
 
@@ -83,7 +77,7 @@ TEST_CASE("salt brings as much sodium as chloride, soda as much sodium as hydrox
 TEST_CASE("the bulletin's paste once over, part by part") {
   Day day;
   day.date = "2024-11-02";
-  day.recipe = bulletin();
+  day.recipe = bulletin_of_two_millimetres();
   day.hides = {{"a", find_species("goat"), KnownArea{0.5 * square_metre}}};
   const auto batch = make_batch(day);
   REQUIRE(batch.ok());
@@ -108,7 +102,7 @@ TEST_CASE("the bulletin's paste once over, part by part") {
 TEST_CASE("what is not alum, salt, soda or meal is kept account of as other") {
   Day day;
   day.date = "2024-11-02";
-  day.recipe = bulletin();
+  day.recipe = bulletin_of_two_millimetres();
   day.recipe.extras = {{"egg yolk", 200.0 * gram}};
   day.hides = {{"a", find_species("goat"), KnownArea{0.5 * square_metre}}};
   const auto batch = make_batch(day);
@@ -120,7 +114,7 @@ TEST_CASE("what is not alum, salt, soda or meal is kept account of as other") {
 TEST_CASE("on a hide goes what its coats use of the paste") {
   Day day;
   day.date = "2024-11-02";
-  day.recipe = bulletin();
+  day.recipe = bulletin_of_two_millimetres();
   day.hides = {{"a", find_species("goat"), KnownArea{0.5 * square_metre}},
                {"b", find_species("goat"), KnownArea{0.25 * square_metre}}};
   const auto batch = make_batch(day);

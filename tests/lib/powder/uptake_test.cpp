@@ -47,15 +47,15 @@ TEST_CASE("the strength of a powder: aluminium that is left over the dry mass th
   const Contents paste = round_paste();
   const Contents left = left_on_surface(paste);
   CHECK(close(dry_mass(left), 1158.0362 * gram, 1e-9));
-  CHECK(near(strength_against(left, paste), 0.6518926, 1e-7));
-  CHECK(near(strength_against(paste, paste), 1.0, 1e-12));
+  CHECK(near(strength_against(left, paste).value, 0.6518926, 1e-7));
+  CHECK(near(strength_against(paste, paste).value, 1.0, 1e-12));
 }
 
 TEST_CASE("strength is none where there is no aluminium, in the powder or in the paste") {
   Contents salt;
   salt[Part::sodium] = 1'000'000;
   salt[Part::chloride] = 1'000'000;
-  CHECK(strength_against(salt, round_paste()) == 0.0);
-  CHECK(strength_against(round_paste(), salt) == 0.0);
-  CHECK(strength_against(round_paste(), Contents{}) == 0.0);
+  CHECK(strength_against(salt, round_paste()).value == 0.0);
+  CHECK(strength_against(round_paste(), salt).value == 0.0);
+  CHECK(strength_against(round_paste(), Contents{}).value == 0.0);
 }

@@ -12,6 +12,14 @@ struct AcidityEstimate {
   double ph_sd = 0.0;
 };
 
+/// What a strip may show of a sound liquor: two standard deviations either way.
+constexpr double lowest_ph(const AcidityEstimate &acidity) {
+  return acidity.ph - 2.0 * acidity.ph_sd;
+}
+constexpr double highest_ph(const AcidityEstimate &acidity) {
+  return acidity.ph + 2.0 * acidity.ph_sd;
+}
+
 inline constexpr Source acidity_source{
     "pH on a line from 3.3 at basicity 0 (potash alum, 0.2 mol/L, measured) to 4.0 at 27.6 % "
     "(bulletin paste, published models 3.7 to 4.3)",

@@ -75,6 +75,7 @@ struct Batch {
   int coats = 1;
   Volume paste = 0.0 * litre;          ///< to mix, working loss included
   Volume paste_on_hides = 0.0 * litre; ///< expected use, without loss or reserve
+  Volume one_coat = 0.0 * litre;       ///< on all hides, expected
   double times_recipe = 0.0;
   std::vector<Ingredient> ingredients;
   std::vector<Exchange> exchanges;
@@ -243,6 +244,7 @@ inline Result<Batch> make_batch(const Day &day) {
   batch.area_enough = enough_for(batch.area, day.chance);
 
   for (auto &hide : batch.hides) hide.one_coat = hide.area.trimmed.value * batch.coat;
+  batch.one_coat = batch.area.value * batch.coat;
   const Length thickness = static_cast<double>(batch.coats) * batch.coat;
   const auto yield = paste_yield(recipe);
   const auto coats = shared_estimate(thickness, coat_spread, coat_error);

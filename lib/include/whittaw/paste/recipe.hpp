@@ -63,6 +63,9 @@ inline constexpr Source warmest_paste_source{
 
 /// source: 0.9982 g/mL at 20 degrees, CRC Handbook (from memory).
 inline constexpr Density water_density = 0.9982 * gram_per_millilitre;
+constexpr Mass mass_of_water(Volume volume) { return volume * water_density; }
+/// A paste that stays on at least so long is folded and turned, after 2 to 3 days: common practice.
+inline constexpr Duration turned_from = 3.0 * days;
 /// Density of the stuff of flour and meal, without the air between the grains (from memory).
 inline constexpr Density meal_substance_density = 1.45 * gram_per_millilitre;
 

@@ -83,8 +83,8 @@ inline MassFraction moisture_of(const Jar &jar) {
   return {mass > 0.0 * kilogram ? count(jar.water, mass) : 0.0};
 }
 /// Aluminium by dry mass against fresh dry paste.
-inline double strength_of(const Jar &jar) {
-  return is_empty(jar.contents) ? 0.0 : strength_against(jar.contents, jar.fresh);
+inline Strength strength_of(const Jar &jar) {
+  return is_empty(jar.contents) ? Strength{0.0} : strength_against(jar.contents, jar.fresh);
 }
 inline Spread aluminium_spread(const Jar &jar) {
   const Amount aluminium = aluminium_of(jar.contents);
@@ -121,8 +121,12 @@ inline const Jar *find_jar(const PowderBook &book, std::string_view name) {
 
 namespace detail {
 
-/// Powder may weigh this much more than what was reckoned to be left on the skins.
+/// Powder may weigh this much more than what was reckoned to be left on the skins: an assumption.
 inline constexpr double most_recovered = 1.25;
+/// A stock-take that finds this much more than the book says is a mistake: an assumption.
+inline constexpr double most_found = 1.5;
+/// Relative error of the dry mass after a sun or oven test: an assumption.
+inline constexpr Spread tested_moisture_spread{0.02};
 
 inline Problem unknown_jar(const PowderBook &book, std::string_view name) {
   std::string known;
@@ -181,8 +185,9 @@ inline Result<Posting> save(PowderBook &book, const PowderEntry &entry) {
   const auto &uptake = uptake_table[static_cast<std::size_t>(Part::aluminium)];
   const Amount aluminium = aluminium_of(powder);
   jar->aluminium_shared_sd += uptake.sd.value / (1.0 - uptake.kept.value) * aluminium;
-  const double dampness =
-      entry.moisture ? 0.02 : air_dry_moisture_sd.value / (1.0 - air_dry_moisture.value);
+  const double dampness = entry.moisture
+                              ? tested_moisture_spread.value
+                              : air_dry_moisture_sd.value / (1.0 - air_dry_moisture.value);
   jar->aluminium_own_sd =
       std::hypot(count(jar->aluminium_own_sd, mole), dampness * count(aluminium, mole)) * mole;
   jar->rounds = std::max(jar->rounds, entry.rounds);
@@ -234,7 +239,7 @@ inline Result<Posting> weigh(PowderBook &book, const PowderEntry &entry) {
   if (is_empty(jar->contents))
     return Problem{"jar '" + entry.jar + "' is empty by the book", "save powder into it first"};
   const double factor = count(entry.mass, there);
-  if (factor > 1.5)
+  if (factor > most_found)
     return Problem{"the book says " + write_mass(there, UnitSystem::metric) + " in jar '" +
                        entry.jar + "', and " + write_mass(entry.mass, UnitSystem::metric) +
                        " is half as much again",

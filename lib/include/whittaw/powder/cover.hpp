@@ -16,7 +16,7 @@ namespace whittaw {
 inline constexpr ArealMass dusting_rate = 0.8 * kilogram_per_square_metre;
 /// Below this strength a powder is mostly meal; above these rounds too much of a hide is in it.
 /// Assumptions.
-inline constexpr double least_strength = 0.35;
+inline constexpr Strength least_strength{0.35};
 inline constexpr int most_rounds = 3;
 
 enum class JarOrder { oldest, strongest, least_left };
@@ -29,7 +29,7 @@ inline std::string not_reusable(const Jar &jar) {
   if (moisture_of(jar) > damp_above) return "damp: dry it first, throw it out if it is caked";
   if (jar.rounds > most_rounds) return "on a hide " + std::to_string(jar.rounds) + " times already";
   if (strength_of(jar) < least_strength)
-    return "weak, " + write_percent(Share{strength_of(jar)}, 2) + " as strong as fresh";
+    return "weak, " + write_percent(strength_of(jar), 2) + " as strong as fresh";
   return "";
 }
 
@@ -61,7 +61,7 @@ struct CoverNeed {
 };
 
 /// Salt stirred in with fresh alum, by mass of the alum: half, as in the bulletin's paste.
-inline constexpr double salt_with_alum = 0.5;
+inline constexpr Share salt_with_alum{0.5};
 
 /// Draws powder for a hide by the dusting rate, from the jars that may be used in the order asked
 /// for, and holds its alum against the offer. The chance is that of a normal distribution.
@@ -107,7 +107,7 @@ inline Cover cover(const PowderBook &book, const CoverNeed &need, JarOrder order
   if (topping > 0.0 * kilogram) {
     result.answer = CoverAnswer::with_alum;
     result.fresh_alum = topping;
-    result.fresh_salt = salt_with_alum * topping;
+    result.fresh_salt = salt_with_alum.value * topping;
   } else {
     result.answer = CoverAnswer::yes;
   }

@@ -48,10 +48,10 @@ inline constexpr MassFraction damp_above{0.35};
 
 /// Aluminium in a dry powder by mass over that in the fresh dry paste, both known to the gram: the
 /// strength of the powder. One for a powder as strong as fresh.
-inline double strength_against(const Contents &powder, const Contents &fresh) {
+inline Strength strength_against(const Contents &powder, const Contents &fresh) {
   const double now = count(aluminium_of(powder) / dry_mass(powder), mole / kilogram);
   const double then = count(aluminium_of(fresh) / dry_mass(fresh), mole / kilogram);
-  return then > 0.0 ? now / then : 0.0;
+  return {then > 0.0 ? now / then : 0.0};
 }
 
 } // namespace whittaw

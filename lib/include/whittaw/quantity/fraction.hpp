@@ -22,6 +22,8 @@ using MassFraction = Fraction<struct MassFractionKind>;
 using MassPerWater = Fraction<struct MassPerWaterKind>;
 /// Part of an area, a volume or a mass that is kept, lost or added.
 using Share = Fraction<struct ShareKind>;
+/// Aluminium of a dry powder by mass over that of fresh dry paste.
+using Strength = Fraction<struct StrengthKind>;
 /// Probability that an amount is enough.
 using Chance = Fraction<struct ChanceKind>;
 /// Relative standard deviation.
